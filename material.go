@@ -1,0 +1,100 @@
+package manway
+
+// Concrete is the concrete of a lid, roof, wall or ring. The zero value is
+// concrete of which nothing is known.
+type Concrete struct {
+	Strength Pressure // specified compressive strength f'c, 1,000 to 15,000 psi; 0: not known, 2,500 psi is taken
+	Density  Density  // with its steel, 90 to 200 lb/ft3; 0: not known, 150 lb/ft3 is taken
+}
+
+// Values that are taken where the concrete is not known. 2,500 psi is the least
+// f'c of structural concrete in ACI 318-19 Table 19.2.1.1; 150 lb/ft3 is the
+// usual weight of reinforced concrete (culvert manuals; ASCE 7 commentary).
+const (
+	LeastConcreteStrength Pressure = 2500 * PSI
+	UsualConcreteDensity  Density  = 150 * PoundPerCubicFoot
+)
+
+// Filled is c with what is not known replaced by the values above, and the
+// assumptions that were made.
+func (c Concrete) Filled() (Concrete, Assumptions) {
+	var made Assumptions
+	if c.Strength == 0 {
+		c.Strength, made = LeastConcreteStrength, made|AssumedConcreteStrength
+	}
+	if c.Density == 0 {
+		c.Density, made = UsualConcreteDensity, made|AssumedConcreteDensity
+	}
+	return c, made
+}
+
+// Validate returns the faults of c.
+func (c Concrete) Validate() error {
+	var faults InputErrors
+	if c.Strength != 0 {
+		Within(&faults, "Strength", c.Strength, 1000*PSI, 15000*PSI)
+	}
+	if c.Density != 0 {
+		Within(&faults, "Density", c.Density, 90*PoundPerCubicFoot, 200*PoundPerCubicFoot)
+	}
+	return faults.Err()
+}
+
+// SteelState says what is known of the steel in a section.
+type SteelState uint8
+
+// What may be known of the steel. The zero value is unknown.
+const (
+	SteelUnknown SteelState = iota
+	SteelNone
+	SteelKnown
+)
+
+var steelStates = [...]string{"unknown", "none", "known"}
+
+// String is unknown, none or known.
+func (s SteelState) String() string { return wordOf(steelStates[:], int(s)) }
+
+// MarshalText is the same as String.
+func (s SteelState) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
+
+// UnmarshalText accepts unknown, none and known.
+func (s *SteelState) UnmarshalText(text []byte) error {
+	i, err := readWord("steel", steelStates[:], text)
+	if err == nil {
+		*s = SteelState(i)
+	}
+	return err
+}
+
+// Reinforcement is one layer of steel near the tension face, per width of
+// section. The zero value is steel of which nothing is known.
+type Reinforcement struct {
+	State    SteelState
+	Diameter Length   // of a bar or wire as it is now, 0.05 to 1.5 in
+	Spacing  Length   // between bars, 1 to 36 in
+	Cover    Length   // from the tension face to the bar's surface, 0 or more
+	Yield    Pressure // 24,000 to 100,000 psi; 0: not known, 40,000 psi is taken
+}
+
+// UsualSteelYield is taken where the grade of the steel is not known: the
+// lowest grade of deformed bar of ASTM A615.
+const UsualSteelYield Pressure = 40000 * PSI
+
+// Validate returns the faults of r; steel that is not known has none.
+func (r Reinforcement) Validate() error {
+	var faults InputErrors
+	if r.State == SteelKnown {
+		Within(&faults, "Diameter", r.Diameter, 0.05*Inch, 1.5*Inch)
+		Within(&faults, "Spacing", r.Spacing, 1*Inch, 36*Inch)
+		Within(&faults, "Cover", r.Cover, 0, 12*Inch)
+		if r.Yield != 0 {
+			Within(&faults, "Yield", r.Yield, 24000*PSI, 100000*PSI)
+		}
+	}
+	return faults.Err()
+}
+
+// WaterDensity is the working density of water in the trade's arithmetic, the
+// 62.4 lb/ft3 of the published flotation examples.
+const WaterDensity Density = 62.4 * PoundPerCubicFoot

@@ -1,0 +1,97 @@
+package manway
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+)
+
+// Quantity is any of the quantity types of this package.
+type Quantity interface {
+	~float64
+	fmt.Stringer
+}
+
+// Within adds a fault unless lo <= v <= hi; NaN is a fault. It allocates only
+// where there is one.
+func Within[Q Quantity](faults *InputErrors, field string, v, lo, hi Q) {
+	if !(v >= lo && v <= hi) {
+		faults.Add(field, shown(v), lo.String()+" to "+hi.String())
+	}
+}
+
+// Positive adds a fault unless v is finite and above 0.
+func Positive[Q Quantity](faults *InputErrors, field string, v Q) {
+	if !(v > 0) || math.IsInf(float64(v), 1) {
+		faults.Add(field, shown(v), "above 0 and finite")
+	}
+}
+
+// NotNegative adds a fault unless v is finite and 0 or more.
+func NotNegative[Q Quantity](faults *InputErrors, field string, v Q) {
+	if !(v >= 0) || math.IsInf(float64(v), 1) {
+		faults.Add(field, shown(v), "0 or more and finite")
+	}
+}
+
+// WithinNumber adds a fault unless lo <= v <= hi, for numbers without a unit.
+func WithinNumber(faults *InputErrors, field string, v, lo, hi float64) {
+	if !(v >= lo && v <= hi) {
+		g := func(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
+		faults.Add(field, g(v), g(lo)+" to "+g(hi))
+	}
+}
+
+// WithinCount adds a fault unless lo <= n <= hi.
+func WithinCount(faults *InputErrors, field string, n, lo, hi int) {
+	if n < lo || n > hi {
+		faults.Add(field, strconv.Itoa(n), strconv.Itoa(lo)+" to "+strconv.Itoa(hi))
+	}
+}
+
+// shown is v as an error shows it.
+func shown[Q Quantity](v Q) string {
+	if !finite(float64(v)) {
+		return strconv.FormatFloat(float64(v), 'g', -1, 64)
+	}
+	return v.String()
+}
+
+// slack is the relative distance within which a limit counts as reached, so
+// that 18 in of 6 in rings is 3 rings and 15.6 of 46.8 is one third.
+const slack = 1e-9
+
+// Reached reports whether v is at or above limit, within one part in 1e9.
+func Reached[Q ~float64](v, limit Q) bool {
+	return float64(v) >= float64(limit)-slack*math.Abs(float64(limit))
+}
+
+// Pieces is how many whole pieces make up at least total: 18 in of 6 in rings
+// is 3. It fails unless each is above 0, total is 0 or more, and the count is
+// below a billion.
+func Pieces[Q ~float64](total, each Q) (int, error) {
+	n := math.Ceil(float64(total)/float64(each) - slack*math.Max(1, math.Abs(float64(total)/float64(each))))
+	if !(each > 0) || !(total >= 0) || !(n < 1e9) {
+		return 0, InputErrors{{Field: "Pieces", Value: fmt.Sprintf("%g by %g", float64(total), float64(each)), Want: "a total of 0 or more and pieces above 0, less than a billion of them"}}
+	}
+	return int(n), nil
+}
+
+// wordOf is the word for index i of a list.
+func wordOf(words []string, i int) string {
+	if i >= 0 && i < len(words) {
+		return words[i]
+	}
+	return "unknown value " + strconv.Itoa(i)
+}
+
+// readWord is the index of text in a list of words.
+func readWord(field string, words []string, text []byte) (int, error) {
+	for i, w := range words {
+		if w == string(text) {
+			return i, nil
+		}
+	}
+	return 0, &InputError{Field: field, Value: strconv.Quote(string(text)), Want: strings.Join(words, ", ")}
+}
