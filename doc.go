@@ -9,7 +9,7 @@
 // is:
 //
 //	reach := 2*manway.Foot + 4*manway.Inch
-//	fmt.Println(reach, reach.In(manway.Inch)) // 2 ft 4 in 28
+//	fmt.Printf("%v, %.6g in", reach, reach.In(manway.Inch)) // 2 ft 4 in, 28 in
 //
 // Every quantity reads what a person writes, in JSON strings, CSV cells and
 // flags alike: 8 ft 4 1/2 in, 8'-4 1/2", 100.5 in, 2.55 m, 1,250 gal. A number
