@@ -234,3 +234,17 @@ func TestNotKnown(t *testing.T) {
 		}
 	}
 }
+
+func TestCheckJSON(t *testing.T) {
+	c := Check{Name: "bearing", Kind: KindPressure, Demand: 1. / 3, Capacity: 2, Unfactored: 0.25, Combination: DeadLive, Phi: 0.65, Source: Citation{ACI318_19, "22.8"}}.Judge()
+	b, err := c.MarshalJSON()
+	want := `{"name":"bearing","status":"pass","use":0.166666666667,"demand":0.333333333333,"capacity":2,"unfactored":0.25,"unit":"Pa",` +
+		`"combination":"1.2 D + 1.6 L + 1.6 H + 1.2 F","phi":0.65,"source":"American Concrete Institute, ACI 318-19 Building Code Requirements for Structural Concrete (2019), 22.8"}`
+	if err != nil || string(b) != want {
+		t.Errorf("got  %s, %v\nwant %s", b, err, want)
+	}
+	b, err = Check{Name: "steel", Status: NotShown, Reason: "no bar was seen"}.MarshalJSON()
+	if want := `{"name":"steel","status":"not shown","reason":"no bar was seen","demand":0,"capacity":0,"unfactored":0,"unit":"","combination":"1.0 D + 1.0 L + 1.0 H + 1.0 F","source":""}`; err != nil || string(b) != want {
+		t.Errorf("got  %s, %v\nwant %s", b, err, want)
+	}
+}
