@@ -1,0 +1,265 @@
+package plate
+
+import "math"
+
+// Field is the answer to one load case. The zero value is ready for Solve. It
+// stays valid until its Solver factorises again.
+type Field struct {
+	Load     float64 // total load, N
+	Reaction float64 // total upward support force, N
+	// Residual is the largest unbalanced nodal force, or the difference between
+	// loads and reactions, as a part of the largest reaction or the load.
+	Residual float64
+	// Uplift says where a bearing-only slab has lifted off its supports.
+	Uplift Uplift
+
+	solver   *Solver
+	loads    []Load
+	u        []float64 // unknowns of the nodes
+	force    []float64 // loads on them
+	reaction []float64 // support forces on them
+	curve    [][3]float64
+}
+
+// Uplift is how far a slab rises from its bearings.
+type Uplift struct {
+	Length float64 // m of support without contact (each node counts its share)
+	Most   float64 // m, the largest rise of a support point
+	At     Point   // where that is
+	// Corners says which corners have lifted: (0,0), (Length,0),
+	// (Length,Width), (0,Width).
+	Corners [4]bool
+}
+
+// Moment is a bending moment per length at a point, N (N m per m). Mx bends
+// about the y axis and stretches fibres along x. Positive moments stretch the far
+// face, the one away from a load that pushes.
+type Moment struct{ X, Y, XY float64 }
+
+// Value is what the slab does at one point.
+type Value struct {
+	W float64 // deflection, m, positive with the load
+	M Moment
+}
+
+// Principal gives the principal moments, first the larger, and the angle from the
+// x axis to the direction in which the first one stretches fibres.
+func (m Moment) Principal() (first, second, angle float64) {
+	mean, half := (m.X+m.Y)/2, (m.X-m.Y)/2
+	r := math.Hypot(half, m.XY)
+	return mean + r, mean - r, math.Atan2(m.XY, half) / 2
+}
+
+// WoodArmer gives the moments for which reinforcement along x and along y is
+// proportioned, on the far face (bottom, 0 or more) and on the near face (top, 0
+// or less). R. H. Wood, "The reinforcement of slabs in accordance with a
+// pre-determined field of moments", and G. S. T. Armer, Concrete 2, 1968.
+func (m Moment) WoodArmer() (bottom, top [2]float64) {
+	t := math.Abs(m.XY)
+	bottom = [2]float64{m.X + t, m.Y + t}
+	top = [2]float64{m.X - t, m.Y - t}
+	for k, other := range [2]float64{m.Y, m.X} {
+		own := [2]float64{m.X, m.Y}[k]
+		if bottom[k] < 0 {
+			bottom[k] = 0
+			bottom[1-k] = max(0, other+m.XY*m.XY/math.Abs(own))
+		}
+		if top[k] > 0 {
+			top[k] = 0
+			top[1-k] = min(0, other-m.XY*m.XY/math.Abs(own))
+		}
+	}
+	return bottom, top
+}
+
+// curvatures computes the second derivatives of the deflection at the two by two
+// Gauss points of each cell, where those of cubic elements are most accurate.
+func (f *Field) curvatures() {
+	s := f.solver
+	nx, ny := s.x.cells(), s.y.cells()
+	f.curve = resize(f.curve, 4*nx*ny)
+	for i := range nx {
+		for j := range ny {
+			if s.kind[i*ny+j] == void {
+				continue
+			}
+			for a := range 2 {
+				for b := range 2 {
+					v := f.raw(i, j, s.x.gauss[2*i+a], s.y.gauss[2*j+b])
+					f.curve[(2*i+a)*2*ny+2*j+b] = [3]float64{v[1], v[2], v[3]}
+				}
+			}
+		}
+	}
+}
+
+// raw evaluates the element of cell i, j: w, wxx, wyy, wxy.
+func (f *Field) raw(i, j int, x, y float64) (v [4]float64) {
+	s := f.solver
+	hx, hy := s.x.lines[i+1]-s.x.lines[i], s.y.lines[j+1]-s.y.lines[j]
+	nx, dx, ddx := hermite((x-s.x.lines[i])/hx, hx)
+	ny, dy, ddy := hermite((y-s.y.lines[j])/hy, hy)
+	for p := range 4 {
+		base := 4*s.node(i+p>>1, j) + 2*(p&1)
+		over := base + 4
+		u := [4]float64{f.u[base], f.u[base+1], f.u[over], f.u[over+1]}
+		var w, wy, wyy float64
+		for q := range 4 {
+			w += u[q] * ny[q]
+			wy += u[q] * dy[q]
+			wyy += u[q] * ddy[q]
+		}
+		v[0] += nx[p] * w
+		v[1] += ddx[p] * w
+		v[2] += nx[p] * wyy
+		v[3] += dx[p] * wy
+	}
+	return v
+}
+
+// moment turns second derivatives in cell c into moments.
+func (s *Solver) moment(c int, wxx, wyy, wxy float64) Moment {
+	d, nu := s.rigidity[c], s.slab.Nu
+	return Moment{-d * (wxx + nu*wyy), -d * (wyy + nu*wxx), -d * (1 - nu) * wxy}
+}
+
+// stencil is an interpolation from up to four Gauss lines of one direction.
+type stencil struct {
+	from, count int
+	weight      [4]float64
+}
+
+// stencilAt chooses the Gauss lines to interpolate from at c in interval i: its
+// own two and, where no barrier is between, the two of the nearest neighbour.
+func (a *axisGrid) stencilAt(i int, c float64) stencil {
+	st := stencil{from: 2 * i, count: 2}
+	low := i > 0 && !a.barrier[i]
+	high := i+1 < a.cells() && !a.barrier[i+1]
+	switch {
+	case low && (!high || c-a.lines[i] < a.lines[i+1]-c):
+		st = stencil{from: 2*i - 2, count: 4}
+	case high:
+		st = stencil{from: 2 * i, count: 4}
+	}
+	g := a.gauss[st.from:][:st.count]
+	for k := range g {
+		st.weight[k] = 1
+		for l := range g {
+			if l != k {
+				st.weight[k] *= (c - g[l]) / (g[k] - g[l])
+			}
+		}
+	}
+	return st
+}
+
+// own is the stencil of the interval's own two lines.
+func (a *axisGrid) own(i int, c float64) stencil {
+	g := a.gauss[2*i:][:2]
+	t := (c - g[0]) / (g[1] - g[0])
+	return stencil{2 * i, 2, [4]float64{1 - t, t}}
+}
+
+// clear says whether the cells that two stencils draw on are all solid.
+func (s *Solver) clearOf(a, b *stencil) bool {
+	for i := a.from / 2; 2*i < a.from+a.count; i++ {
+		for j := b.from / 2; 2*j < b.from+b.count; j++ {
+			c := i*s.y.cells() + j
+			if s.kind[c] != solid {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// momentIn is the moment at x, y taken from cell i, j and, where the slab is
+// smooth there, its neighbours.
+func (f *Field) momentIn(i, j int, a, b stencil, x, y float64) Moment {
+	s := f.solver
+	c := i*s.y.cells() + j
+	if s.kind[c] == cut {
+		v := f.raw(i, j, x, y)
+		return s.moment(c, v[1], v[2], v[3])
+	}
+	if !s.clearOf(&a, &b) {
+		a, b = s.x.own(i, x), s.y.own(j, y)
+	}
+	var sum [3]float64
+	for p, wx := range a.weight[:a.count] {
+		line := f.curve[(a.from+p)*2*s.y.cells()+b.from:][:b.count]
+		for q, wy := range b.weight[:b.count] {
+			w := wx * wy
+			for k := range sum {
+				sum[k] += w * line[q][k]
+			}
+		}
+	}
+	return s.moment(c, sum[0], sum[1], sum[2])
+}
+
+// At evaluates the field at a point of the slab; ok is false off the slab or in
+// an opening. On a line where moments jump (a change of thickness) it takes the
+// side with the smaller coordinates.
+func (f *Field) At(x, y float64) (v Value, ok bool) {
+	s := f.solver
+	if s == nil || !s.slab.onSlab(x, y) {
+		return v, false
+	}
+	i, j := s.slabCell(x, y)
+	if !s.isSlab(i, j) {
+		return v, false
+	}
+	v.W = f.raw(i, j, x, y)[0]
+	v.M = f.momentIn(i, j, s.x.stencilAt(i, x), s.y.stencilAt(j, y), x, y)
+	return v, true
+}
+
+// lift reports where bearings have opened.
+func (f *Field) lift() {
+	s := f.solver
+	f.Uplift = Uplift{}
+	nx, ny := s.x.cells(), s.y.cells()
+	for b, open := range s.open {
+		if !open {
+			continue
+		}
+		n := int(s.bearings[b].node)
+		i, j := n/(ny+1), n%(ny+1)
+		f.Uplift.Length += s.share(b)
+		if rise := -f.u[4*n]; rise > f.Uplift.Most {
+			f.Uplift.Most = rise
+			f.Uplift.At = Point{s.x.lines[i], s.y.lines[j]}
+		}
+		switch {
+		case i == 0 && j == 0:
+			f.Uplift.Corners[0] = true
+		case i == nx && j == 0:
+			f.Uplift.Corners[1] = true
+		case i == nx && j == ny:
+			f.Uplift.Corners[2] = true
+		case i == 0 && j == ny:
+			f.Uplift.Corners[3] = true
+		}
+	}
+}
+
+// share is the length of support that belongs to a bearing: half of the way to
+// each neighbour.
+func (s *Solver) share(b int) float64 {
+	x, y := s.place(int(s.bearings[b].node))
+	sum := 0.0
+	for _, n := range s.bearings[b].next {
+		if n >= 0 {
+			nx, ny := s.place(int(s.bearings[n].node))
+			sum += math.Hypot(nx-x, ny-y) / 2
+		}
+	}
+	return sum
+}
+
+// place is where a node is.
+func (s *Solver) place(n int) (x, y float64) {
+	ny := s.y.cells() + 1
+	return s.x.lines[n/ny], s.y.lines[n%ny]
+}

@@ -1,0 +1,215 @@
+package plate
+
+import (
+	"errors"
+	"fmt"
+	"math"
+)
+
+// Solver holds one slab on one mesh, factorised: any number of load cases are
+// then solved at little cost. The zero value is ready for Factor. A Solver keeps
+// its memory, so that factoring another slab of no more unknowns, or solving
+// another load case into a used Field, does not allocate. It is not safe for use
+// by several goroutines at once.
+type Solver struct {
+	slab Slab
+	x, y axisGrid
+
+	kind     []uint8 // of each cell
+	rigidity []float64
+	rounds   []round
+	cutForm  []int32 // which of cutK belongs to a cut cell
+	cutK     [][256]float64
+
+	state     []uint8 // of each unknown
+	bearings  []bearing
+	bearingAt []int32 // bearing of each node, or -1
+
+	fronts  []front
+	order   []int32 // unknown of each elimination number
+	number  []int32 // elimination number of each unknown, or -1
+	held    int     // first elimination number on a bearing
+	rows    []int32
+	up      []int32
+	panels  []float64
+	updates [][]float64
+	flops   float64
+
+	// Work space.
+	diagonal, work, v    []float64
+	local, loose         []int32
+	cellK                [256]float64
+	ends                 []float64
+	strips               []strip
+	open                 []bool
+	seatK, seatV         []float64
+	seatLoad             []float64
+	load                 loader
+	edgeK, edgeF, edgeV  []float64
+	ready                bool
+	edgeNodes, cornersOf []int32
+}
+
+// Factor meshes and factorises a slab. The slices of the slab must not change
+// while the Solver is in use. Fields solved before are no longer valid. The error
+// is Faults for a slab that is not one, ErrNotHeld for one that can move.
+func (s *Solver) Factor(slab *Slab, m Mesh) error {
+	s.ready = false
+	if err := slab.Check(); err != nil {
+		return err
+	}
+	s.slab = *slab
+	s.makeGrid(m)
+	const most = 1 << 18 // nodes
+	if n := s.nodes(); n > most {
+		return Faults{{"Mesh", float64(n), fmt.Sprintf("at most %d nodes", most)}}
+	}
+	s.classify()
+	s.markUnknowns()
+	s.plan()
+	if len(s.order) == 0 {
+		return Faults{{"Edges", 0, "a slab that can bend somewhere"}}
+	}
+	s.work = resize(s.work, len(s.order))
+	s.v = resize(s.v, len(s.order))
+	if err := s.factor(); err != nil {
+		return err
+	}
+	s.ready = true
+	return nil
+}
+
+// Unknowns is the number of equations of the present mesh.
+func (s *Solver) Unknowns() int { return len(s.order) }
+
+// Cells is the number of cells of the present mesh along x and y.
+func (s *Solver) Cells() (nx, ny int) { return s.x.cells(), s.y.cells() }
+
+// Flops is the number of multiplications and additions that the factorisation
+// took.
+func (s *Solver) Flops() float64 { return s.flops }
+
+// ErrResidual is the error for a solution whose forces do not balance: it is not
+// to be used.
+var ErrResidual = errors.New("plate: the solution does not balance the loads")
+
+// ErrNotFactored is the error of a Solver that holds no factorised slab.
+var ErrNotFactored = errors.New("plate: no slab has been factorised")
+
+// Solve finds the deflections under one load case. It fails with Faults for bad
+// loads, ErrTips, ErrContact or ErrResidual.
+func (s *Solver) Solve(f *Field, loads []Load) error {
+	if !s.ready {
+		return ErrNotFactored
+	}
+	if err := s.slab.CheckLoads(loads); err != nil {
+		return err
+	}
+	f.solver = s
+	f.loads = loads
+	f.force = zeroed(f.force, len(s.state))
+	for _, l := range loads {
+		l.apply(s.everywhere(f.force))
+	}
+	f.Load = 0
+	for d := 0; d < len(f.force); d += 4 {
+		f.Load += f.force[d]
+	}
+	if !finite(f.Load) {
+		return Faults{{"Loads", f.Load, "a finite total"}}
+	}
+	if err := s.displace(f); err != nil {
+		return err
+	}
+	s.balance(f)
+	if !(f.Residual <= 1e-6) {
+		return ErrResidual
+	}
+	f.curvatures()
+	f.lift()
+	return nil
+}
+
+// displace solves for the displacements that f.force makes.
+func (s *Solver) displace(f *Field) error {
+	for n, d := range s.order {
+		s.v[n] = f.force[d]
+	}
+	s.forward(s.v)
+	if err := s.seat(s.v[s.held:]); err != nil {
+		return err
+	}
+	s.backward(s.v)
+	f.u = zeroed(f.u, len(s.state))
+	for n, d := range s.order {
+		f.u[d] = s.v[n]
+	}
+	if !isFinite(f.u) {
+		return ErrResidual
+	}
+	return nil
+}
+
+// balance computes what is left when the loads are taken from the forces in the
+// slab: the support forces where it is held, the residual elsewhere.
+func (s *Solver) balance(f *Field) {
+	f.reaction = resize(f.reaction, len(f.force))
+	s.internal(f.u, f.reaction, 0, s.x.cells(), 0, s.y.cells())
+	largest, left, total := 0.0, 0.0, 0.0
+	for d, load := range f.force {
+		r := load - f.reaction[d]
+		f.reaction[d] = r
+		free := s.state[d] == unknown || s.state[d] == contact && !s.seated(int(s.number[d])-s.held)
+		switch {
+		case s.state[d] == absent:
+			f.reaction[d] = 0
+		case d%4 != iW:
+			if free {
+				f.reaction[d] = 0
+			}
+		case free:
+			left = math.Max(left, math.Abs(r))
+			f.reaction[d] = 0
+		default:
+			largest = math.Max(largest, math.Abs(r))
+			total += r
+		}
+	}
+	f.Reaction = total
+	if largest > 0 {
+		f.Residual = left / largest
+		if size := math.Max(math.Abs(f.Load), largest); math.Abs(total-f.Load) > f.Residual*size {
+			f.Residual = math.Abs(total-f.Load) / size
+		}
+	} else {
+		f.Residual = left
+	}
+}
+
+// internal fills out with the nodal forces of cells i0..i1, j0..j1 displaced by u.
+func (s *Solver) internal(u, out []float64, i0, i1, j0, j1 int) {
+	clear(out)
+	var place [16]int
+	var local [16]float64
+	for i := i0; i < i1; i++ {
+		for j := j0; j < j1; j++ {
+			c := i*s.y.cells() + j
+			if s.kind[c] == void {
+				continue
+			}
+			k := s.stiffness(c, &s.cellK)
+			for a := range 16 {
+				di, dj, unk := corner(a)
+				place[a] = 4*s.node(i+di, j+dj) + unk
+				local[a] = u[place[a]]
+			}
+			for a := range 16 {
+				sum := 0.0
+				for b, v := range k[16*a:][:16] {
+					sum += v * local[b]
+				}
+				out[place[a]] += sum
+			}
+		}
+	}
+}
