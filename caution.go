@@ -2,8 +2,8 @@ package manway
 
 import (
 	"encoding/json"
-	"fmt"
 	"math/bits"
+	"strings"
 )
 
 // Level says what a caution asks of the reader.
@@ -130,14 +130,18 @@ func (c Cautions) List() []Caution {
 // Has reports whether every caution of want is in c.
 func (c Cautions) Has(want Cautions) bool { return c&want == want }
 
+// Codes is the code of every caution of the set, those that say stop first.
+func (c Cautions) Codes() []string {
+	list := c.List()
+	codes := make([]string, len(list))
+	for i, caution := range list {
+		codes[i] = caution.Code
+	}
+	return codes
+}
+
 // MarshalJSON writes the set as a list of codes, levels and sentences.
 func (c Cautions) MarshalJSON() ([]byte, error) { return json.Marshal(c.List()) }
 
 // String is the codes of the set.
-func (c Cautions) String() string {
-	codes := make([]string, 0, bits.OnesCount64(uint64(c)))
-	for _, caution := range c.List() {
-		codes = append(codes, caution.Code)
-	}
-	return fmt.Sprint(codes)
-}
+func (c Cautions) String() string { return strings.Join(c.Codes(), ", ") }
