@@ -1,0 +1,32 @@
+package hydraulics
+
+import (
+	"math"
+
+	"manway.example/manway"
+)
+
+// The standard atmosphere below 11 km (ISO 2533).
+const (
+	seaLevelPressure                = 101325 // Pa
+	seaLevelTemperature             = 288.15 // K
+	lapseRate                       = 0.0065 // K/m
+	gasConstant                     = 287.05287
+	lowestAltitude, highestAltitude = -1500 * manway.Foot, 11000 * manway.Metre
+	atmosphereExponent              = manway.StandardGravity / (gasConstant * lapseRate) // 5.25588
+)
+
+// Atmosphere is the pressure of the standard atmosphere at an altitude of
+// -1,500 ft to 11,000 m, outside of which it is an error:
+//
+//	p = 101.325 kPa × (1 - 0.0065 z/288.15)^5.25588, z in m
+//
+// The weather moves it by 3 % either way. Source: ISO 2533.
+func Atmosphere(altitude manway.Length) (manway.Pressure, error) {
+	var faults manway.InputErrors
+	manway.Within(&faults, "Altitude", altitude, lowestAltitude, highestAltitude)
+	if err := faults.Err(); err != nil {
+		return 0, err
+	}
+	return manway.Pressure(seaLevelPressure * math.Pow(1-lapseRate*float64(altitude)/seaLevelTemperature, atmosphereExponent)), nil
+}

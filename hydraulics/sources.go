@@ -1,0 +1,49 @@
+package hydraulics
+
+import "manway.example/manway"
+
+// Sources that only this package cites.
+var (
+	// Mancl1984 is the household table of years between pump-outs.
+	Mancl1984 = &manway.Source{ID: "mancl-1984", Title: "Estimating septic tank pumping frequency, Journal of Environmental Engineering 110(1)", Body: "Mancl, ASCE", Year: 1984}
+	// EPASepticSmart is the guidance of the US EPA on when to pump.
+	EPASepticSmart = &manway.Source{ID: "epa-septicsmart", Title: "SepticSmart: How to care for your septic system", Body: "US Environmental Protection Agency", Year: 2023}
+	// Nebraska124 is Nebraska's rule on when a tank must be pumped.
+	Nebraska124 = &manway.Source{ID: "ne-title-124", Title: "Title 124 and fact sheet 12-041, Septic tank maintenance", Body: "Nebraska Department of Environmental Quality", Year: 2016}
+	// MN7080 is the operating practice taught under Minnesota's rules.
+	MN7080 = &manway.Source{ID: "mn-onsite", Title: "Onsite Sewage Treatment Program, manual for septic system professionals", Body: "University of Minnesota"}
+	// NHEnvWq1023 is New Hampshire's rule.
+	NHEnvWq1023 = &manway.Source{ID: "nh-env-wq-1023", Title: "Env-Wq 1023.01, Septic tank pumping", Body: "New Hampshire Department of Environmental Services"}
+	// ElDorado is a county rule of California.
+	ElDorado = &manway.Source{ID: "eldorado-owts", Title: "Onsite wastewater treatment systems, operation and maintenance", Body: "El Dorado County, California"}
+	// NorthStPaul is a city code of Minnesota.
+	NorthStPaul = &manway.Source{ID: "north-st-paul-code", Title: "City code, individual sewage treatment systems", Body: "City of North St Paul, Minnesota"}
+	// EPAIreland is the Irish code of practice for houses.
+	EPAIreland = &manway.Source{ID: "epa-ireland-cop", Title: "Code of Practice: Domestic Waste Water Treatment Systems", Body: "Environmental Protection Agency, Ireland", Year: 2021}
+	// ISO2533 is the standard atmosphere.
+	ISO2533 = &manway.Source{ID: "iso-2533", Title: "ISO 2533 Standard Atmosphere", Body: "International Organization for Standardization", Year: 1975}
+	// Buck1981 is the equation for the vapour pressure of water.
+	Buck1981 = &manway.Source{ID: "buck-1981", Title: "New equations for computing vapor pressure and enhancement factor, Journal of Applied Meteorology 20", Body: "Buck, American Meteorological Society", Year: 1981}
+	// Kell1975 is the equation for the density of water.
+	Kell1975 = &manway.Source{ID: "kell-1975", Title: "Density, thermal expansivity and compressibility of liquid water, Journal of Chemical and Engineering Data 20(1)", Body: "Kell, American Chemical Society", Year: 1975}
+	// Kestin1978 is the equation for the viscosity of water.
+	Kestin1978 = &manway.Source{ID: "kestin-1978", Title: "Viscosity of liquid water in the range -8 C to 150 C, Journal of Physical and Chemical Reference Data 7(3)", Body: "Kestin, Sokolov and Wakeham, NIST", Year: 1978}
+	// Colebrook1939 is the friction law of commercial pipe.
+	Colebrook1939 = &manway.Source{ID: "colebrook-1939", Title: "Turbulent flow in pipes, Journal of the Institution of Civil Engineers 11", Body: "Colebrook, Institution of Civil Engineers", Year: 1939}
+	// EPANET22 is a manual with friction formulas and coefficients.
+	EPANET22 = &manway.Source{ID: "epanet-2.2", Title: "EPANET 2.2 User Manual, EPA/600/R-20/133", Body: "US Environmental Protection Agency", Year: 2020}
+	// FHWA1979 is where design values of Manning's n stand.
+	FHWA1979 = &manway.Source{ID: "fhwa-1979", Title: "Design of Urban Highway Drainage, FHWA-TS-79-225", Body: "Federal Highway Administration", Year: 1979}
+	// Maurer2023 is an open text with the equations of part-full pipes.
+	Maurer2023 = &manway.Source{ID: "maurer-hydraulics", Title: "Hydraulics and Water Resources: Examples Using R", Body: "Maurer", Year: 2023}
+	// IPC2018 is a US plumbing code.
+	IPC2018 = &manway.Source{ID: "ipc-2018", Title: "International Plumbing Code", Body: "International Code Council", Year: 2018}
+	// ASPE2 gives the self-cleansing velocity of drains.
+	ASPE2 = &manway.Source{ID: "aspe-databook-2", Title: "Plumbing Engineering Design Handbook, volume 2", Body: "American Society of Plumbing Engineers", Year: 2010}
+	// Francis1883 is the weir formula.
+	Francis1883 = &manway.Source{ID: "francis-1883", Title: "Lowell Hydraulic Experiments", Body: "Francis", Year: 1883}
+	// EPA1980 is the design manual for onsite systems.
+	EPA1980 = &manway.Source{ID: "epa-1980-design-manual", Title: "Design Manual: Onsite Wastewater Treatment and Disposal Systems, EPA 625/1-80-012", Body: "US Environmental Protection Agency", Year: 1980}
+	// NAWT is a code of practice for pumping.
+	NAWT = &manway.Source{ID: "nawt-pumping", Title: "Code of practice for pumping septic tanks", Body: "National Association of Wastewater Technicians"}
+)

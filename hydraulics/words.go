@@ -1,0 +1,26 @@
+package hydraulics
+
+import (
+	"strconv"
+	"strings"
+
+	"manway.example/manway"
+)
+
+// wordAt is the word of a state.
+func wordAt(words []string, i int) string {
+	if i >= 0 && i < len(words) {
+		return words[i]
+	}
+	return "unknown value " + strconv.Itoa(i)
+}
+
+// wordIn is the state that a text names.
+func wordIn(field string, words []string, text []byte) (int, error) {
+	for i, w := range words {
+		if strings.EqualFold(w, strings.TrimSpace(string(text))) {
+			return i, nil
+		}
+	}
+	return 0, &manway.InputError{Field: field, Value: strconv.Quote(string(text)), Want: strings.Join(words, ", ")}
+}
