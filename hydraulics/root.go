@@ -37,3 +37,6 @@ func rising(f func(float64) float64, lo, hi float64) (x float64, steps int) {
 	}
 	return x, steps
 }
+
+// logRatio is ln(a/b).
+func logRatio[Q ~float64](a, b Q) float64 { return math.Log(float64(a) / float64(b)) }
