@@ -110,7 +110,7 @@ func (d *decoder) own(path string, n *node, reader json.Unmarshaler) {
 		d.wrong(path, n, input.Want)
 		return
 	}
-	for _, f := range faultsOf(err, path, d.doc.show(n)) {
+	for _, f := range FaultsOf(err, path, d.doc.show(n)) {
 		f.Line = d.doc.Line(f.Path)
 		d.faults = append(d.faults, f)
 	}
@@ -123,7 +123,7 @@ func (d *decoder) text(path string, n *node, reader encoding.TextUnmarshaler) {
 	case null:
 	case text:
 		if err := reader.UnmarshalText([]byte(n.text)); err != nil {
-			for _, f := range faultsOf(err, "", n.text) {
+			for _, f := range FaultsOf(err, "", n.text) {
 				d.add(n, fault(path, n.text, f.Want))
 			}
 		}
@@ -132,7 +132,7 @@ func (d *decoder) text(path string, n *node, reader encoding.TextUnmarshaler) {
 		fresh, ok := reflect.New(reflect.TypeOf(reader).Elem()).Interface().(encoding.TextUnmarshaler)
 		if ok {
 			if err := fresh.UnmarshalText([]byte("1")); err != nil {
-				want += ": " + faultsOf(err, "", "")[0].Want
+				want += ": " + FaultsOf(err, "", "")[0].Want
 			}
 		}
 		d.wrong(path, n, want)

@@ -68,8 +68,8 @@ func (list Faults) Covers(path string) bool {
 	return false
 }
 
-// faultsOf reads what an error says about a value that stood at path.
-func faultsOf(err error, path, value string) Faults {
+// FaultsOf reads what an error says about a value that stood at path.
+func FaultsOf(err error, path, value string) Faults {
 	var faults Faults
 	var inputs manway.InputErrors
 	var input *manway.InputError

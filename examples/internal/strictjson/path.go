@@ -108,7 +108,7 @@ func Explain(t reflect.Type, err error) Faults {
 	if list, ok := err.(Faults); ok {
 		return list
 	}
-	faults := faultsOf(err, "", "")
+	faults := FaultsOf(err, "", "")
 	for i := range faults {
 		faults[i].Path = Path(t, faults[i].Path)
 	}
@@ -163,4 +163,20 @@ func element(t reflect.Type) reflect.Type {
 		}
 	}
 	return nil
+}
+
+// Field is the field of a struct at a path such as tank.length, or the zero
+// Value where the struct has none, or the path leads through a list or pointer.
+func Field(v reflect.Value, path string) reflect.Value {
+	for part := range strings.SplitSeq(path, ".") {
+		if v.Kind() != reflect.Struct {
+			return reflect.Value{}
+		}
+		f := named(fieldsOf(v.Type()), part)
+		if f == nil {
+			return reflect.Value{}
+		}
+		v = v.FieldByIndex(f.index)
+	}
+	return v
 }
