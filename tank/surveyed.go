@@ -1,0 +1,176 @@
+package tank
+
+import (
+	"fmt"
+	"sort"
+
+	"gonum.org/v1/gonum/interp"
+
+	"manway.example/manway"
+)
+
+// Surveyed is a tank of any form of which plan areas or gallons were measured
+// at depths: one list of the two. It takes no partition.
+//
+// Between two areas the area runs straight, so that a volume is the sum of
+// average end areas:
+//
+//	V(d) = V(i) + (d - d(i)) (A(i) + A(d))/2
+//
+// Volumes run on the monotone cubic of Fritsch and Butland (1984). Both lists
+// begin at the floor (depth 0) and end at the inside height; nothing is
+// reckoned beyond.
+type Surveyed struct {
+	Areas   []AreaAt
+	Volumes []VolumeAt
+}
+
+// AreaAt is the plan area at a depth above the floor.
+type AreaAt struct {
+	Depth manway.Length
+	Area  manway.Area
+}
+
+// VolumeAt is the liquid below a depth above the floor.
+type VolumeAt struct {
+	Depth  manway.Length
+	Volume manway.Volume
+}
+
+// Drop is one reading of a truck's gauge: how far the level fell from where it
+// stood when pumping began, and what the truck had taken by then.
+type Drop struct {
+	Dropped manway.Length
+	Pumped  manway.Volume
+}
+
+// FromDrops turns gauge readings, taken with the inflow stopped, into volumes
+// at depths: start is the depth of liquid when pumping began, drops run
+// downwards and the last one reaches the floor.
+//
+// Errors: fewer than two readings, readings that do not run downwards, a last
+// one off the floor by more than 1/4 in.
+func FromDrops(start manway.Length, drops []Drop) (Surveyed, error) {
+	var faults manway.InputErrors
+	size(&faults, "start", start)
+	if len(drops) < 2 {
+		faults.Add("drops", fmt.Sprint(len(drops)), "two readings or more")
+		return Surveyed{}, faults
+	}
+	last := drops[len(drops)-1]
+	manway.Within(&faults, fmt.Sprintf("drops[%d].Dropped", len(drops)-1), last.Dropped, start-manway.Inch/4, start+manway.Inch/4)
+	levels := make([]VolumeAt, 0, len(drops)+1)
+	for i := len(drops) - 1; i >= 0; i-- {
+		levels = append(levels, VolumeAt{max(0, start-drops[i].Dropped), last.Pumped - drops[i].Pumped})
+	}
+	levels[0].Depth = 0
+	if drops[0].Dropped > 0 {
+		levels = append(levels, VolumeAt{start, last.Pumped})
+	}
+	s := Surveyed{Volumes: levels}
+	s.validate(&faults)
+	return s, faults.Err()
+}
+
+// Inside knows the height only: a survey of areas has no length or width.
+func (s Surveyed) Inside() Extent {
+	if n := len(s.Areas); n > 0 {
+		return Extent{Height: s.Areas[n-1].Depth}
+	}
+	if n := len(s.Volumes); n > 0 {
+		return Extent{Height: s.Volumes[n-1].Depth}
+	}
+	return Extent{}
+}
+
+func (s Surveyed) validate(faults *manway.InputErrors) {
+	if (len(s.Areas) < 2) == (len(s.Volumes) < 2) || len(s.Areas) > 0 && len(s.Volumes) > 0 {
+		faults.Add("Areas", fmt.Sprintf("%d areas, %d volumes", len(s.Areas), len(s.Volumes)), "two areas or more, or two volumes or more")
+		return
+	}
+	last := manway.Length(-1)
+	depth := func(field string, d manway.Length) {
+		if last < 0 {
+			manway.Within(faults, field, d, 0, 0)
+		} else if !(d > last && d <= greatestSize) {
+			faults.Add(field, d.String(), "above the level before it, at most 100 ft")
+		}
+		last = d
+	}
+	for i, l := range s.Areas {
+		depth(fmt.Sprintf("Areas[%d].Depth", i), l.Depth)
+		manway.Within(faults, fmt.Sprintf("Areas[%d].Area", i), l.Area, 0, greatestSize.Times(greatestSize))
+		if i > 0 && l.Area == 0 && s.Areas[i-1].Area == 0 {
+			faults.Add(fmt.Sprintf("Areas[%d].Area", i), "0", "no two areas of 0 in a row")
+		}
+	}
+	for i, l := range s.Volumes {
+		depth(fmt.Sprintf("Volumes[%d].Depth", i), l.Depth)
+		field := fmt.Sprintf("Volumes[%d].Volume", i)
+		if i == 0 {
+			manway.Within(faults, field, l.Volume, 0, 0)
+		} else if !(l.Volume > s.Volumes[i-1].Volume && float64(l.Volume) < 1e9) {
+			faults.Add(field, l.Volume.String(), "more than at the level before it")
+		}
+	}
+}
+
+func (s Surveyed) shrunk(_, _, _ manway.Length) Shape { return s }
+
+func (s Surveyed) ends() (from, to float64, ok bool) { return 0, 0, false }
+
+func (s Surveyed) volume(from, to, depth float64) float64 { return s.strap().volume(from, to, depth) }
+func (s Surveyed) area(from, to, depth float64) float64   { return s.strap().area(from, to, depth) }
+
+// strap prepares the lists for reading.
+func (s Surveyed) strap() strapped {
+	p := strapped{Surveyed: s}
+	for i, l := range s.Areas {
+		p.depths = append(p.depths, float64(l.Depth))
+		p.sums = append(p.sums, 0)
+		if i > 0 {
+			p.sums[i] = p.sums[i-1] + (p.depths[i]-p.depths[i-1])*float64(l.Area+s.Areas[i-1].Area)/2
+		}
+	}
+	for _, l := range s.Volumes {
+		p.depths = append(p.depths, float64(l.Depth))
+		p.sums = append(p.sums, float64(l.Volume))
+	}
+	if len(s.Volumes) > 0 {
+		p.curve = new(interp.FritschButland)
+		if err := p.curve.Fit(p.depths, p.sums); err != nil {
+			p.curve = nil // cannot be: the lists were validated; the straight line remains
+		}
+	}
+	return p
+}
+
+// strapped is a survey ready for reading.
+type strapped struct {
+	Surveyed
+	depths, sums []float64
+	curve        *interp.FritschButland // of volumes; nil for areas
+}
+
+// under is the index of the level at or below a depth, at most the last but one.
+func (p strapped) under(depth float64) int {
+	i := sort.SearchFloat64s(p.depths, depth)
+	return min(max(i-1, 0), len(p.depths)-2)
+}
+
+func (p strapped) volume(_, _, depth float64) float64 {
+	if p.curve != nil {
+		return p.curve.Predict(depth)
+	}
+	i := p.under(depth)
+	return p.sums[i] + (depth-p.depths[i])*(float64(p.Areas[i].Area)+p.area(0, 0, depth))/2
+}
+
+func (p strapped) area(_, _, depth float64) float64 {
+	if p.curve != nil {
+		return max(0, p.curve.PredictDerivative(depth))
+	}
+	i := p.under(depth)
+	low, high := float64(p.Areas[i].Area), float64(p.Areas[i+1].Area)
+	return low + (high-low)*(depth-p.depths[i])/(p.depths[i+1]-p.depths[i])
+}

@@ -1,0 +1,288 @@
+package tank
+
+import (
+	"math"
+	"slices"
+
+	"manway.example/manway"
+)
+
+// Tank is a tank whose Spec was validated. It is made by [New] and does not
+// change; its methods fail only for their own arguments. Any number of
+// goroutines may use it.
+type Tank struct {
+	// Spec is what the tank was made from, with inside sizes and with the
+	// thicknesses that were taken. It is there to be read: changing it changes
+	// no result.
+	Spec     Spec
+	Inside   Extent             // of the hollow
+	Assumed  manway.Assumptions // values taken because they were not measured
+	Cautions manway.Cautions
+
+	shape        Shape
+	height, full float64
+	compartments [maxPartitions + 1]Compartment
+	n            int                 // of compartments
+	partitions   [maxPartitions]slab // n - 1 of them
+	known        known
+}
+
+// slab is the room that a partition takes.
+type slab struct{ from, to, top float64 }
+
+// known says what the sizes rest on, and so how far a volume may be off.
+type known uint8
+
+const (
+	insideKnown known = iota
+	outsideKnown
+	nominalKnown
+)
+
+// Thicknesses that are taken where none was measured: the least that codes
+// allow for precast concrete (15A NCAC 18E .1403(b)(1): ends and sides 2.5 in,
+// top and bottom 3 in), which is the unfavourable side for weight. Plastic,
+// fibreglass and steel are taken at 1/4 in, common practice.
+const (
+	leastWall  = 2.5 * manway.Inch
+	leastSlab  = 3 * manway.Inch
+	lightShell = 0.25 * manway.Inch
+)
+
+// New validates a Spec once and makes the tank.
+//
+// Errors: [manway.InputErrors] with every fault: a size outside the range of
+// its shape, a wall thicker than its tank, partitions out of order or outside,
+// an invert above the roof, an access off its tank.
+func New(s Spec) (Tank, error) {
+	var faults manway.InputErrors
+	if s.Shape == nil {
+		faults.Add("Shape", "none", "a shape of this package")
+		return Tank{}, faults
+	}
+	t := Tank{Spec: s}
+	t.thicknesses(&faults)
+	var of manway.InputErrors
+	s.Shape.validate(&of)
+	faults.Under("Shape", of.Err())
+	if len(faults) > 0 {
+		return Tank{}, faults
+	}
+	t.shape = s.Shape
+	switch shape := s.Shape.(type) {
+	case Surveyed:
+		t.shape = shape.strap()
+	case Nominal:
+		t.shape, t.known = shape.box(), nominalKnown
+		t.Cautions |= manway.EstimateOnly
+		if shape.Height == 0 {
+			t.Assumed |= manway.AssumedInsideDepth
+		}
+	}
+	if s.OutsideSizes {
+		t.shape, t.known = t.shape.shrunk(t.Spec.Wall, t.Spec.Roof, t.Spec.Floor), outsideKnown
+		t.shape.validate(&of)
+		faults.Under("Shape less its walls", of.Err())
+		if len(faults) > 0 {
+			return Tank{}, faults
+		}
+	}
+	s.validate(&faults, t.shape)
+	if len(faults) > 0 {
+		return Tank{}, faults
+	}
+	t.divide()
+	return t, nil
+}
+
+// thicknesses checks walls, roof and floor and fills in what was not measured.
+func (t *Tank) thicknesses(faults *manway.InputErrors) {
+	wall, slab := leastWall, leastSlab
+	if t.Spec.Material != ConcreteShell {
+		wall, slab = lightShell, lightShell
+	}
+	outside := t.Spec.OutsideSizes
+	switch t.Spec.Shape.(type) {
+	case Surveyed, Nominal:
+		if outside {
+			faults.Add("OutsideSizes", "true", "inside sizes for this shape")
+		}
+	}
+	fill := func(field string, x *manway.Length, usual manway.Length, assumed manway.Assumptions) {
+		switch {
+		case *x != 0:
+			manway.Within(faults, field, *x, 0.05*manway.Inch, 3*manway.Foot)
+		case outside:
+			faults.Add(field, "not given", "a thickness, since the sizes are outside")
+		default:
+			*x = usual
+			t.Assumed |= assumed
+		}
+	}
+	fill("Wall", &t.Spec.Wall, wall, manway.AssumedWallThickness)
+	if lying(t.Spec.Shape) {
+		for _, x := range [...]*manway.Length{&t.Spec.Roof, &t.Spec.Floor} {
+			if *x == 0 {
+				*x = t.Spec.Wall
+			}
+		}
+		return
+	}
+	fill("Roof", &t.Spec.Roof, slab, manway.AssumedRoofThickness)
+	fill("Floor", &t.Spec.Floor, slab, manway.AssumedFloorThickness)
+}
+
+// lying reports whether a shape has its wall all round, without a roof slab or
+// a floor.
+func lying(s Shape) bool {
+	switch s.(type) {
+	case HorizontalCylinder, HorizontalEllipse, Sphere:
+		return true
+	}
+	return false
+}
+
+// divide parts the tank into its compartments.
+func (t *Tank) divide() {
+	t.Spec.Shape, t.Spec.OutsideSizes = t.shape, false
+	t.Spec.Partitions, t.Spec.Access = slices.Clone(t.Spec.Partitions), slices.Clone(t.Spec.Access)
+	if s, ok := t.shape.(strapped); ok {
+		t.Spec.Shape = s.Surveyed
+	}
+	t.Inside = t.shape.Inside()
+	t.height = float64(t.Inside.Height)
+	from := math.Inf(-1)
+	for i, p := range t.Spec.Partitions {
+		t.compartments[i] = Compartment{shape: t.shape, from: from, to: float64(p.At), height: t.height}
+		from = float64(p.At + p.Thickness)
+		t.partitions[i] = slab{float64(p.At), from, float64(p.Height)}
+		if p.Height == 0 {
+			t.partitions[i].top = t.height
+		}
+	}
+	t.n = len(t.Spec.Partitions) + 1
+	t.compartments[t.n-1] = Compartment{shape: t.shape, from: from, to: math.Inf(1), height: t.height}
+	for i := range t.n {
+		c := &t.compartments[i]
+		c.From = manway.Length(max(0, c.from))
+		c.To = manway.Length(min(float64(t.Inside.Length), c.to))
+		c.full = c.liquid(t.height)
+	}
+	t.full = t.liquid(t.height)
+}
+
+// Compartments are the compartments from the inlet to the outlet. A tank
+// without a partition has one.
+func (t *Tank) Compartments() []Compartment { return t.compartments[:t.n] }
+
+// Volume is the liquid below a depth in all compartments and over the
+// partitions that do not reach the roof.
+//
+// Errors: a depth below 0 or above the inside height.
+func (t *Tank) Volume(depth manway.Length) (manway.Volume, error) {
+	if !(depth >= 0 && float64(depth) <= t.height) || t.n == 0 {
+		return 0, outOfRange("depth", depth, manway.Length(t.height))
+	}
+	return manway.Volume(t.liquid(float64(depth))), nil
+}
+
+// Area is the surface of the liquid at a depth: what one unit more of depth
+// holds.
+//
+// Errors: as Volume.
+func (t *Tank) Area(depth manway.Length) (manway.Area, error) {
+	if !(depth >= 0 && float64(depth) <= t.height) || t.n == 0 {
+		return 0, outOfRange("depth", depth, manway.Length(t.height))
+	}
+	return manway.Area(t.surface(float64(depth))), nil
+}
+
+// Depth is the depth at which the tank, all compartments level, holds a volume,
+// so that Volume(Depth(v)) is v within 1e-12 of the full volume.
+//
+// Errors: a volume below 0 or above Full.
+func (t *Tank) Depth(v manway.Volume) (manway.Length, error) {
+	if !(v >= 0 && float64(v) <= t.full) || t.n == 0 {
+		return 0, outOfRange("volume", v, manway.Volume(t.full))
+	}
+	return manway.Length(invert(t, float64(v), t.full, t.height)), nil
+}
+
+// Full is the volume up to the inside of the roof.
+func (t *Tank) Full() manway.Volume { return manway.Volume(t.full) }
+
+// AtOutlet is the liquid below the outlet invert; known is false where the
+// invert was not measured.
+func (t *Tank) AtOutlet() (v manway.Volume, known bool) {
+	if t.Spec.OutletInvert == 0 || t.n == 0 {
+		return 0, false
+	}
+	return manway.Volume(t.liquid(float64(t.Spec.OutletInvert))), true
+}
+
+func (t *Tank) liquid(depth float64) float64 {
+	v := t.shape.volume(math.Inf(-1), math.Inf(1), depth)
+	for _, p := range t.partitions[:t.n-1] {
+		v -= t.shape.volume(p.from, p.to, min(depth, p.top))
+	}
+	return v
+}
+
+func (t *Tank) surface(depth float64) float64 {
+	a := t.shape.area(math.Inf(-1), math.Inf(1), depth)
+	for _, p := range t.partitions[:t.n-1] {
+		if depth < p.top || p.top == t.height {
+			a -= t.shape.area(p.from, p.to, depth)
+		}
+	}
+	return a
+}
+
+// Readings of a tape: inside sizes to the half inch, the same for each wall.
+// Common practice.
+const tapeReading = 0.5 * manway.Inch
+
+// Volumes of nominal tanks against their nominal gallons, from the four sizes
+// of 12VAC5-610-815 Table 5.3.
+const (
+	nominalLeast = 1 - 0.023
+	nominalMost  = 1 + 0.113
+)
+
+// Range is how much or little the tank may hold below a depth, given what its
+// sizes rest on: inside sizes read to 1/2 in; outside sizes and walls each read
+// to 1/2 in; nominal gallons by what such tanks hold. It is false for a survey,
+// which has no sizes.
+//
+// Errors: as Volume.
+func (t *Tank) Range(depth manway.Length) (low, high manway.Volume, known bool, err error) {
+	v, err := t.Volume(depth)
+	if err != nil {
+		return 0, 0, false, err
+	}
+	off := tapeReading / 2
+	switch t.known {
+	case nominalKnown:
+		return v * nominalLeast, v * nominalMost, true, nil
+	case outsideKnown:
+		off *= 3
+	}
+	if _, ok := t.shape.(strapped); ok {
+		return 0, 0, false, nil
+	}
+	d, all := float64(depth), math.Inf(1)
+	whole := t.shape.volume(-all, all, d)
+	low = v + manway.Volume(t.shape.shrunk(off, 0, 0).volume(-all, all, d)-whole)
+	grown := t.shape.shrunk(-off, 0, 0)
+	high = v + manway.Volume(grown.volume(-all, all, d)-whole)
+	return max(0, low), high, true, nil
+}
+
+func outOfRange[Q manway.Quantity](field string, v, most Q) error {
+	var faults manway.InputErrors
+	manway.Within(&faults, field, v, 0, most)
+	if len(faults) == 0 {
+		faults.Add("Tank", "zero", "a tank made by New")
+	}
+	return faults
+}
