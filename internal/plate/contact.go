@@ -117,16 +117,9 @@ func (s *Solver) adjust(k, v []float64, bold bool) bool {
 	n := len(v)
 	most := 0.0 // the largest support force, for scale
 	s.seatV = resize(s.seatV, n)
-	for c := range n {
-		force := s.seatLoad[c]
-		for b := range n {
-			if b <= c {
-				force -= k[c*n+b] * v[b]
-			} else {
-				force -= k[b*n+c] * v[b]
-			}
-		}
-		s.seatV[c] = force
+	copy(s.seatV, s.seatLoad)
+	kernel.Dsymv(blas.Lower, n, -1, k, n, v, 1, 1, s.seatV, 1)
+	for c, force := range s.seatV {
 		if s.order[s.held+c]%4 == iW {
 			most = max(most, force, -force)
 		}

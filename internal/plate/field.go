@@ -14,7 +14,6 @@ type Field struct {
 	Uplift Uplift
 
 	solver   *Solver
-	loads    []Load
 	u        []float64 // unknowns of the nodes
 	force    []float64 // loads on them
 	reaction []float64 // support forces on them
@@ -160,8 +159,8 @@ func (a *axisGrid) own(i int, c float64) stencil {
 	return stencil{2 * i, 2, [4]float64{1 - t, t}}
 }
 
-// clear says whether the cells that two stencils draw on are all solid.
-func (s *Solver) clearOf(a, b *stencil) bool {
+// clearCells says whether the cells that two stencils draw on are all solid.
+func (s *Solver) clearCells(a, b *stencil) bool {
 	for i := a.from / 2; 2*i < a.from+a.count; i++ {
 		for j := b.from / 2; 2*j < b.from+b.count; j++ {
 			c := i*s.y.cells() + j
@@ -175,15 +174,16 @@ func (s *Solver) clearOf(a, b *stencil) bool {
 
 // momentIn is the moment at x, y taken from cell i, j and, where the slab is
 // smooth there, its neighbours.
-func (f *Field) momentIn(i, j int, a, b stencil, x, y float64) Moment {
+func (f *Field) momentIn(i, j int, a, b *stencil, x, y float64) Moment {
 	s := f.solver
 	c := i*s.y.cells() + j
 	if s.kind[c] == cut {
 		v := f.raw(i, j, x, y)
 		return s.moment(c, v[1], v[2], v[3])
 	}
-	if !s.clearOf(&a, &b) {
-		a, b = s.x.own(i, x), s.y.own(j, y)
+	if !s.clearCells(a, b) {
+		ownX, ownY := s.x.own(i, x), s.y.own(j, y)
+		a, b = &ownX, &ownY
 	}
 	var sum [3]float64
 	for p, wx := range a.weight[:a.count] {
@@ -211,7 +211,8 @@ func (f *Field) At(x, y float64) (v Value, ok bool) {
 		return v, false
 	}
 	v.W = f.raw(i, j, x, y)[0]
-	v.M = f.momentIn(i, j, s.x.stencilAt(i, x), s.y.stencilAt(j, y), x, y)
+	sx, sy := s.x.stencilAt(i, x), s.y.stencilAt(j, y)
+	v.M = f.momentIn(i, j, &sx, &sy, x, y)
 	return v, true
 }
 

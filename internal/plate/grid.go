@@ -26,6 +26,7 @@ type axisGrid struct {
 	barrier []bool    // lines across which moments are not smooth
 	forms   []forms   // of each interval
 	gauss   []float64 // two Gauss points an interval
+	halves  []stencil // at the start, middle and end of each interval
 
 	breaks   []float64
 	barriers []float64
@@ -98,6 +99,11 @@ func (a *axisGrid) divide(base, scale float64, graded bool) {
 		a.forms[i] = intervalForms(h)
 		a.gauss[2*i] = a.lines[i] + h*gauss2[0]
 		a.gauss[2*i+1] = a.lines[i] + h*gauss2[1]
+	}
+	a.halves = resize(a.halves, 3*n)
+	for k := range a.halves {
+		i := k / 3
+		a.halves[k] = a.stencilAt(i, a.lines[i]+float64(k%3)/2*(a.lines[i+1]-a.lines[i]))
 	}
 }
 

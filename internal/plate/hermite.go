@@ -104,3 +104,40 @@ func corner(k int) (di, dj, unknown int) {
 	p, q := k>>2, k&3
 	return p >> 1, q >> 1, 2*(p&1) + q&1
 }
+
+// times adds k u to out.
+func times(k *[256]float64, u, out *[16]float64) {
+	for a := range 16 {
+		sum := 0.0
+		for b, v := range k[16*a:][:16] {
+			sum += v * u[b]
+		}
+		out[a] += sum
+	}
+}
+
+// timesForms adds to out what times does for the matrix of addStiffness, without
+// forming it: first the matrices of y, then those of x.
+func timesForms(d, nu float64, x, y *forms, u, out *[16]float64) {
+	for r := range 4 {
+		row := u[4*r:][:4]
+		var y0, y1, y2, yb, yt [4]float64
+		for q := range 4 {
+			for s, v := range row {
+				y0[q] += y.a0[4*q+s] * v
+				y1[q] += y.a1[4*q+s] * v
+				y2[q] += y.a2[4*q+s] * v
+				yb[q] += y.b[4*q+s] * v
+				yt[q] += y.b[4*s+q] * v
+			}
+		}
+		for p := range 4 {
+			i := 4*p + r
+			x2, x0, x1 := d*x.a2[i], d*x.a0[i], 2*(1-nu)*d*x.a1[i]
+			xb, xt := nu*d*x.b[i], nu*d*x.b[4*r+p]
+			for q := range 4 {
+				out[4*p+q] += x2*y0[q] + x0*y2[q] + xb*yt[q] + xt*yb[q] + x1*y1[q]
+			}
+		}
+	}
+}

@@ -8,7 +8,7 @@ import (
 // A Load is one of Uniform, Linear, Liquid, Patch, Segment and Ring. Loads act
 // downwards, the way deflections are positive.
 type Load interface {
-	check(s *Slab, name string, f *Faults)
+	check(s *Slab) Faults
 	apply(l *loader)
 }
 
@@ -50,12 +50,13 @@ type Ring struct {
 func (s *Slab) CheckLoads(loads []Load) error {
 	var f Faults
 	for i, l := range loads {
-		name := fmt.Sprintf("Loads[%d]", i)
+		n := len(f)
 		if l == nil {
-			f.add(name, 0, "a load")
-			continue
+			f.add("", 0, "a load")
+		} else {
+			f = append(f, l.check(s)...)
 		}
-		l.check(s, name, &f)
+		f.under(n, "Loads", i)
 	}
 	return f.err()
 }
@@ -66,63 +67,68 @@ func (f *Faults) number(field string, v float64) {
 	}
 }
 
-func (u Uniform) check(_ *Slab, name string, f *Faults) { f.number(name+".Pressure", u.Pressure) }
-
-func (l Linear) check(_ *Slab, name string, f *Faults) {
-	f.number(name+".At0", l.At0)
-	f.number(name+".PerX", l.PerX)
-	f.number(name+".PerY", l.PerY)
+func (u Uniform) check(_ *Slab) (f Faults) {
+	f.number("Pressure", u.Pressure)
+	return f
 }
 
-func (l Liquid) check(_ *Slab, name string, f *Faults) {
-	f.number(name+".Level", l.Level)
-	f.number(name+".UnitWeight", l.UnitWeight)
+func (l Linear) check(_ *Slab) (f Faults) {
+	f.number("At0", l.At0)
+	f.number("PerX", l.PerX)
+	f.number("PerY", l.PerY)
+	return f
 }
 
-func (p Patch) check(s *Slab, name string, f *Faults) {
-	n := len(*f)
-	f.number(name+".Force", p.Force)
-	f.between(name+".X", p.X, 0, s.Length)
-	f.between(name+".Y", p.Y, 0, s.Width)
-	f.positive(name+".Length", p.Length)
-	f.positive(name+".Width", p.Width)
-	if len(*f) > n {
-		return
+func (l Liquid) check(_ *Slab) (f Faults) {
+	f.number("Level", l.Level)
+	f.number("UnitWeight", l.UnitWeight)
+	return f
+}
+
+func (p Patch) check(s *Slab) (f Faults) {
+	f.number("Force", p.Force)
+	f.between("X", p.X, 0, s.Length)
+	f.between("Y", p.Y, 0, s.Width)
+	f.positive("Length", p.Length)
+	f.positive("Width", p.Width)
+	if len(f) > 0 {
+		return f
 	}
 	for _, o := range s.Openings {
 		b := o.bounds()
 		if o.Diameter == 0 && b.X0 <= p.X-p.Length/2 && b.X1 >= p.X+p.Length/2 &&
 			b.Y0 <= p.Y-p.Width/2 && b.Y1 >= p.Y+p.Width/2 ||
 			o.Diameter > 0 && math.Hypot(math.Abs(p.X-o.X)+p.Length/2, math.Abs(p.Y-o.Y)+p.Width/2) <= o.Diameter/2 {
-			f.add(name+".X", p.X, "a patch that is not wholly over an opening")
+			f.add("X", p.X, "a patch that is not wholly over an opening")
 		}
 	}
+	return f
 }
 
-func (g Segment) check(s *Slab, name string, f *Faults) {
-	n := len(*f)
-	f.number(name+".PerLength", g.PerLength)
-	f.between(name+".From.X", g.From.X, 0, s.Length)
-	f.between(name+".From.Y", g.From.Y, 0, s.Width)
-	f.between(name+".To.X", g.To.X, 0, s.Length)
-	f.between(name+".To.Y", g.To.Y, 0, s.Width)
-	if len(*f) > n {
-		return
+func (g Segment) check(s *Slab) (f Faults) {
+	f.number("PerLength", g.PerLength)
+	f.between("From.X", g.From.X, 0, s.Length)
+	f.between("From.Y", g.From.Y, 0, s.Width)
+	f.between("To.X", g.To.X, 0, s.Length)
+	f.between("To.Y", g.To.Y, 0, s.Width)
+	if len(f) > 0 {
+		return f
 	}
 	if g.From == g.To {
-		f.add(name+".To.X", g.To.X, "an end apart from the start")
+		f.add("To.X", g.To.X, "an end apart from the start")
 	}
-	s.checkPath(g.From, g.To, name, f)
+	s.checkPath(g.From, g.To, &f)
+	return f
 }
 
 // checkPath records a fault when a straight line leaves the slab or crosses an
 // opening, looking at points along it.
-func (s *Slab) checkPath(a, b Point, name string, f *Faults) {
+func (s *Slab) checkPath(a, b Point, f *Faults) {
 	const looks = 64
 	for k := range looks + 1 {
 		t := float64(k) / looks
 		if x, y := a.X+t*(b.X-a.X), a.Y+t*(b.Y-a.Y); !s.onSlab(x, y) {
-			f.add(name, t, "a line load that stays on the slab (the value is where along it this one leaves)")
+			f.add("", t, "a line load that stays on the slab (the value is where along it this one leaves)")
 			return
 		}
 	}
@@ -142,33 +148,33 @@ func (s *Slab) onSlab(x, y float64) bool {
 	return true
 }
 
-func (r Ring) check(s *Slab, name string, f *Faults) {
+func (r Ring) check(s *Slab) (f Faults) {
 	if r.Opening < 0 || r.Opening >= len(s.Openings) {
-		f.add(name+".Opening", float64(r.Opening), fmt.Sprintf("the number of one of the %d openings, from 0", len(s.Openings)))
-		return
+		f.add("Opening", float64(r.Opening), fmt.Sprintf("the number of one of the %d openings, from 0", len(s.Openings)))
+		return f
 	}
-	n := len(*f)
-	f.number(name+".PerLength", r.PerLength)
+	f.number("PerLength", r.PerLength)
 	if !(r.Offset >= 0) || math.IsInf(r.Offset, 0) {
-		f.add(name+".Offset", r.Offset, "0 or more")
+		f.add("Offset", r.Offset, "0 or more")
 	}
-	if len(*f) > n {
-		return
+	if len(f) > 0 {
+		return f
 	}
 	o := s.Openings[r.Opening]
 	if radius := o.Diameter/2 + r.Offset; o.Diameter > 0 {
 		for k := range 64 {
 			sin, cos := math.Sincos(float64(k) * math.Pi / 32)
 			if !s.onSlab(o.X+radius*cos, o.Y+radius*sin) {
-				f.add(name+".Offset", r.Offset, "a ring that stays on the slab")
-				return
+				f.add("Offset", r.Offset, "a ring that stays on the slab")
+				return f
 			}
 		}
-		return
+		return f
 	}
 	for _, side := range r.sides(o) {
-		s.checkPath(side.From, side.To, name, f)
+		s.checkPath(side.From, side.To, &f)
 	}
+	return f
 }
 
 // sides are the four line loads round a rectangular opening.

@@ -9,14 +9,22 @@ import (
 type loader struct {
 	s   *Solver
 	out []float64
-	// Only cells i0 <= i < i1, j0 <= j < j1 are loaded.
-	i0, i1, j0, j1 int
+	lost bool // some load found no slab to act on
 }
 
-// everywhere loads the whole slab.
-func (s *Solver) everywhere(out []float64) *loader {
-	s.load = loader{s, out, 0, s.x.cells(), 0, s.y.cells()}
-	return &s.load
+// fill makes out the nodal forces of a load case.
+func (s *Solver) fill(out []float64, loads []Load) error {
+	clear(out)
+	for i, load := range loads {
+		s.load = loader{s: s, out: out}
+		load.apply(&s.load)
+		if s.load.lost {
+			f := Faults{{"", 0, "a load that lies on the slab"}}
+			f.under(0, "Loads", i)
+			return f
+		}
+	}
+	return nil
 }
 
 func (u Uniform) apply(l *loader) { l.pressure(l.s.whole(), u.Pressure, 0, 0) }
@@ -31,9 +39,11 @@ func (q Liquid) apply(l *loader) {
 func (p Patch) apply(l *loader) {
 	r := Rect{p.X - p.Length/2, p.Y - p.Width/2, p.X + p.Length/2, p.Y + p.Width/2}
 	area := l.s.solidArea(r)
-	if area > 0 {
-		l.pressure(r, p.Force/area, 0, 0)
+	if !(area > 1e-9*p.Length*p.Width) {
+		l.lost = true
+		return
 	}
+	l.pressure(r, p.Force/area, 0, 0)
 }
 
 func (g Segment) apply(l *loader) {
@@ -87,7 +97,8 @@ func (s *Solver) whole() Rect { return Rect{0, 0, s.slab.Length, s.slab.Width} }
 func (l *loader) point(x, y, force float64) {
 	s := l.s
 	i, j := s.slabCell(x, y)
-	if i < l.i0 || i >= l.i1 || j < l.j0 || j >= l.j1 {
+	if !s.isSlab(i, j) {
+		l.lost = true
 		return
 	}
 	hx, hy := s.x.lines[i+1]-s.x.lines[i], s.y.lines[j+1]-s.y.lines[j]
@@ -143,9 +154,8 @@ func (l *loader) pressure(r Rect, p0, px, py float64) {
 	if !(r.X1 > r.X0 && r.Y1 > r.Y0) {
 		return
 	}
-	i1, j1 := min(s.x.find(r.X1)+1, l.i1), min(s.y.find(r.Y1)+1, l.j1)
-	for i := max(s.x.find(r.X0), l.i0); i < i1; i++ {
-		for j := max(s.y.find(r.Y0), l.j0); j < j1; j++ {
+	for i := s.x.find(r.X0); i <= s.x.find(r.X1); i++ {
+		for j := s.y.find(r.Y0); j <= s.y.find(r.Y1); j++ {
 			c := i*s.y.cells() + j
 			cell := s.cellRect(c)
 			part := Rect{max(r.X0, cell.X0), max(r.Y0, cell.Y0), min(r.X1, cell.X1), min(r.Y1, cell.Y1)}

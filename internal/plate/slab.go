@@ -136,6 +136,18 @@ func (f *Faults) between(field string, v, lo, hi float64) {
 	}
 }
 
+// under puts the faults found since there were n of them under part[i]. Names are
+// made only when something is wrong: a good slab is checked without allocating.
+func (f Faults) under(n int, part string, i int) {
+	for k := n; k < len(f); k++ {
+		name := fmt.Sprintf("%s[%d]", part, i)
+		if f[k].Field != "" {
+			name += "."
+		}
+		f[k].Field = name + f[k].Field
+	}
+}
+
 func (f Faults) err() error {
 	if len(f) == 0 {
 		return nil
@@ -168,71 +180,72 @@ func (s *Slab) Check() error {
 	s.checkSupports(&f)
 	s.checkOpenings(&f)
 	for i, z := range s.Zones {
-		name := fmt.Sprintf("Zones[%d]", i)
-		f.positive(name+".Thickness", z.Thickness)
-		f.between(name+".X0", z.X0, 0, s.Length)
-		f.between(name+".X1", z.X1, z.X0, s.Length)
-		f.between(name+".Y0", z.Y0, 0, s.Width)
-		f.between(name+".Y1", z.Y1, z.Y0, s.Width)
+		n := len(f)
+		f.positive("Thickness", z.Thickness)
+		f.between("X0", z.X0, 0, s.Length)
+		f.between("X1", z.X1, z.X0, s.Length)
+		f.between("Y0", z.Y0, 0, s.Width)
+		f.between("Y1", z.Y1, z.Y0, s.Width)
+		f.under(n, "Zones", i)
 	}
 	return f.err()
 }
 
 func (s *Slab) checkSupports(f *Faults) {
 	for i, l := range s.Lines {
-		name := fmt.Sprintf("Lines[%d]", i)
+		n := len(*f)
 		if l.Axis > Y {
-			f.add(name+".Axis", float64(l.Axis), "X or Y")
-			continue
+			f.add("Axis", float64(l.Axis), "X or Y")
+		} else if size := [2]float64{s.Length, s.Width}[l.Axis]; !(l.At > 0 && l.At < size) {
+			f.add("At", l.At, fmt.Sprintf("between 0 and %g", size))
 		}
-		size := [2]float64{s.Length, s.Width}[l.Axis]
-		if !(l.At > 0 && l.At < size) {
-			f.add(name+".At", l.At, fmt.Sprintf("between 0 and %g", size))
-		}
+		f.under(n, "Lines", i)
 	}
 	for i, p := range s.Points {
-		name := fmt.Sprintf("Points[%d]", i)
-		f.between(name+".X", p.X, 0, s.Length)
-		f.between(name+".Y", p.Y, 0, s.Width)
+		n := len(*f)
+		f.between("X", p.X, 0, s.Length)
+		f.between("Y", p.Y, 0, s.Width)
 		for _, o := range s.Openings {
 			if o.contains(p.X, p.Y) {
-				f.add(name+".X", p.X, "a point outside every opening")
+				f.add("X", p.X, "a point outside every opening")
 			}
 		}
+		f.under(n, "Points", i)
 	}
 }
 
 func (s *Slab) checkOpenings(f *Faults) {
 	for i, o := range s.Openings {
-		name := fmt.Sprintf("Openings[%d]", i)
 		n := len(*f)
-		if o.Diameter != 0 {
-			f.positive(name+".Diameter", o.Diameter)
-		} else {
-			f.positive(name+".Length", o.Length)
-			f.positive(name+".Width", o.Width)
-		}
-		if !finite(o.X) {
-			f.add(name+".X", o.X, "a number")
-		}
-		if !finite(o.Y) {
-			f.add(name+".Y", o.Y, "a number")
-		}
-		if len(*f) > n {
-			continue
-		}
-		b := o.bounds()
-		if !(b.X1 > 0 && b.X0 < s.Length) {
-			f.add(name+".X", o.X, "an opening in the slab")
-		}
-		if !(b.Y1 > 0 && b.Y0 < s.Width) {
-			f.add(name+".Y", o.Y, "an opening in the slab")
-		}
-		const least = 1.0 / 200 // of the longer side: smaller ones would need their own mesh
-		small := math.Min(b.X1-b.X0, b.Y1-b.Y0)
-		if small < least*math.Max(s.Length, s.Width) {
-			f.add(name, small, "an opening of at least 1/200 of the slab's longer side")
-		}
+		s.checkOpening(o, f)
+		f.under(n, "Openings", i)
+	}
+}
+
+func (s *Slab) checkOpening(o Opening, f *Faults) {
+	n := len(*f)
+	if o.Diameter != 0 {
+		f.positive("Diameter", o.Diameter)
+	} else {
+		f.positive("Length", o.Length)
+		f.positive("Width", o.Width)
+	}
+	f.number("X", o.X)
+	f.number("Y", o.Y)
+	if len(*f) > n {
+		return
+	}
+	b := o.bounds()
+	if !(b.X1 > 0 && b.X0 < s.Length) {
+		f.add("X", o.X, "an opening in the slab")
+	}
+	if !(b.Y1 > 0 && b.Y0 < s.Width) {
+		f.add("Y", o.Y, "an opening in the slab")
+	}
+	const least = 1.0 / 200 // smaller ones would need a mesh of their own
+	small := math.Min(b.X1-b.X0, b.Y1-b.Y0)
+	if small < least*math.Max(s.Length, s.Width) {
+		f.add("", small, "an opening of at least 1/200 of the slab's longer side")
 	}
 }
 

@@ -36,18 +36,19 @@ type Solver struct {
 	flops   float64
 
 	// Work space.
-	diagonal, work, v    []float64
-	local, loose         []int32
-	cellK                [256]float64
-	ends                 []float64
-	strips               []strip
-	open                 []bool
-	seatK, seatV         []float64
-	seatLoad             []float64
-	load                 loader
-	edgeK, edgeF, edgeV  []float64
-	ready                bool
-	edgeNodes, cornersOf []int32
+	diagonal, work, v []float64
+	local, loose      []int32
+	cellK             [256]float64
+	ends              []float64
+	strips            []strip
+	singular          []Point
+	open              []bool
+	seatK, seatV      []float64
+	seatLoad          []float64
+	load              loader
+	edgeK, edgeV      []float64
+	run               []int32
+	ready             bool
 }
 
 // Factor meshes and factorises a slab. The slices of the slab must not change
@@ -106,10 +107,9 @@ func (s *Solver) Solve(f *Field, loads []Load) error {
 		return err
 	}
 	f.solver = s
-	f.loads = loads
-	f.force = zeroed(f.force, len(s.state))
-	for _, l := range loads {
-		l.apply(s.everywhere(f.force))
+	f.force = resize(f.force, len(s.state))
+	if err := s.fill(f.force, loads); err != nil {
+		return err
 	}
 	f.Load = 0
 	for d := 0; d < len(f.force); d += 4 {
@@ -197,18 +197,19 @@ func (s *Solver) internal(u, out []float64, i0, i1, j0, j1 int) {
 			if s.kind[c] == void {
 				continue
 			}
-			k := s.stiffness(c, &s.cellK)
 			for a := range 16 {
 				di, dj, unk := corner(a)
 				place[a] = 4*s.node(i+di, j+dj) + unk
 				local[a] = u[place[a]]
 			}
-			for a := range 16 {
-				sum := 0.0
-				for b, v := range k[16*a:][:16] {
-					sum += v * local[b]
-				}
-				out[place[a]] += sum
+			var pull [16]float64
+			if s.kind[c] == cut {
+				times(&s.cutK[s.cutForm[c]], &local, &pull)
+			} else {
+				timesForms(s.rigidity[c], s.slab.Nu, &s.x.forms[i], &s.y.forms[j], &local, &pull)
+			}
+			for a, v := range pull {
+				out[place[a]] += v
 			}
 		}
 	}
