@@ -43,12 +43,7 @@ const (
 var severities = [...]string{"urgent", "soon", "plan", "watch"}
 
 // String is the severity in one word.
-func (s Severity) String() string {
-	if int(s) < len(severities) {
-		return severities[s]
-	}
-	return "unknown severity"
-}
+func (s Severity) String() string { return wordAt(severities[:], int(s)) }
 
 // MarshalText is the same as String.
 func (s Severity) MarshalText() ([]byte, error) { return []byte(s.String()), nil }

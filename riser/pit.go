@@ -1,0 +1,237 @@
+package riser
+
+import (
+	"math"
+
+	"manway.example/manway"
+)
+
+// SoilType is the type by which the sides of a pit are sloped.
+type SoilType uint8
+
+// The types that are offered. Ground round a tank is previously disturbed:
+// type C unless a competent person declares type B. Type A and short-term
+// slopes are not offered.
+const (
+	TypeC         SoilType = iota // 1 1/2 horizontal to 1 vertical
+	TypeBDeclared                 // 1 to 1, declared B by a competent person on site
+)
+
+var soilTypes = [...]string{"C", "B-declared"}
+
+// String is C or B-declared.
+func (s SoilType) String() string { return wordAt(soilTypes[:], int(s)) }
+
+// MarshalText is the same as String.
+func (s SoilType) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
+
+// UnmarshalText accepts C and B-declared.
+func (s *SoilType) UnmarshalText(text []byte) error {
+	i, err := wordIn("soil type", soilTypes[:], text)
+	if err == nil {
+		*s = SoilType(i)
+	}
+	return err
+}
+
+// Slope is the steepest slope of the type, horizontal to one vertical (29 CFR
+// 1926 Subpart P, Appendix B, Table B-1, pits below 20 ft deep).
+func (s SoilType) Slope() float64 {
+	if s == TypeBDeclared {
+		return 1
+	}
+	return 1.5
+}
+
+// Earth is the kind of ground, for its change of volume and for digging.
+type Earth uint8
+
+// The kinds of ground.
+const (
+	Loam Earth = iota // common earth
+	Sand
+	Clay
+)
+
+var earths = [...]struct {
+	word             string
+	loose, compacted float64 // of one in the bank
+	hand             float64 // hours to dig one cubic metre by hand, trench to 1 m deep
+}{
+	Loam: {"loam", 1.25, 0.90, 2.20},
+	Sand: {"sand", 1.11, 0.95, 1.20},
+	Clay: {"clay", 1.43, 0.90, 3.30},
+}
+
+var earthWords = [...]string{earths[0].word, earths[1].word, earths[2].word}
+
+// String is loam, sand or clay.
+func (e Earth) String() string { return wordAt(earthWords[:], int(e)) }
+
+// MarshalText is the same as String.
+func (e Earth) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
+
+// UnmarshalText accepts loam, sand and clay.
+func (e *Earth) UnmarshalText(text []byte) error {
+	i, err := wordIn("earth", earthWords[:], text)
+	if err == nil {
+		*e = Earth(i)
+	}
+	return err
+}
+
+// Loose is the volume in the pile of one volume in the bank, and Compacted the
+// volume compacted again (FM 5-434 Table 1-1; the sand row is confirmed, loam
+// and clay are remembered, clay on the high side).
+func (e Earth) Loose() float64 { return earths[e].loose }
+
+// Compacted is the volume, compacted, of one volume in the bank.
+func (e Earth) Compacted() float64 { return earths[e].compacted }
+
+// Pit is a hole dug down to a part of the tank.
+type Pit struct {
+	Length   manway.Length // of the part to expose, or its diameter, 6 in to 60 ft
+	Width    manway.Length // of a rectangular part; 0 for a round one
+	Working  manway.Length // space all round at the bottom, 0 to 6 ft
+	Depth    manway.Length // from grade to the bottom, up to 20 ft
+	Type     SoilType
+	Shored   bool           // sides held vertical by a protective system instead of sloped
+	Earth    Earth          //
+	Density  manway.Density // in the bank, moist, 60 to 150 lb/ft3; 0: not known, taken heavy
+	Standing manway.Volume  // of riser, cover or tank that stands in the pit, not dug
+	Refill   manway.Volume  // of what will stand in the pit afterwards, not refilled
+	Water    manway.Groundwater
+}
+
+// Dig is what a pit amounts to.
+type Dig struct {
+	Pit       Pit
+	Slope     float64          // horizontal to one vertical; 0 shored
+	Bottom    [2]manway.Length // length and width, or diameter and 0
+	Top       [2]manway.Length // the same at grade
+	Hole      manway.Volume    // of the whole pit
+	Bank      manway.Volume    // dug, as it lay
+	Loose     manway.Volume    // dug, in the pile
+	Backfill  manway.Volume    // space to refill, compacted
+	Over      manway.Volume    // bank volume left over after refilling; negative is short of soil
+	Spoil     manway.Mass      // dug
+	Setback   manway.Length    // least distance of the pile from the edge
+	Protect   bool             // deep enough that the sides must be sloped or held in any case
+	Ladder    bool
+	AirTest   bool
+	HandHours manway.Duration // to dig by hand, one person
+	FillHours manway.Duration // to backfill and compact by hand, one person
+	Wet       bool            // the bottom is below the groundwater taken
+	Assumed   manway.Assumptions
+	Cautions  manway.Cautions
+}
+
+// Rules of 29 CFR 1926 Subpart P.
+const (
+	ProtectFrom  = 5 * manway.Foot  // 1926.652(a)(1)
+	LadderFrom   = 4 * manway.Foot  // 1926.651(c)(2)
+	AirTestBelow = 4 * manway.Foot  // 1926.651(g)
+	SpoilSetback = 2 * manway.Foot  // 1926.651(j)(2)
+	EngineerFrom = 20 * manway.Foot // 1926.652 Appendix B
+)
+
+// Hand work that the hours of a pit rest on.
+const (
+	handFill = 3.00 * float64(manway.Hour) / float64(manway.CubicYard) // Storm 2019 p. 55: backfill and compact by hand
+)
+
+// DigOf is the volume, spoil, rules and hand hours of a pit by the prismoidal
+// formula, exact for plane sides and for a cone:
+//
+//	V = h [a b + s h (a + b) + 4/3 s^2 h^2]     a x b rectangle at the bottom
+//	V = pi h/3 (R^2 + R r + r^2)                round
+//
+// with a, b and r the part to expose and the working space on both sides of it,
+// s the slope (1.5 for type C, 1 for a declared B, 0 where the sides are
+// shored). Bank = V less what stands in the pit; loose and compacted by the
+// earth's factors; spoil weight = bank x density.
+//
+// It fails unless every field is in its range; a pit of more than 20 ft is for
+// an engineer and is refused. Sources: 29 CFR 1926.651 and 652 with Appendix B
+// Table B-1; FM 5-434 Table 1-1; hours: table of hand trenches to 1 m deep by
+// soil, and Storm 2019 p. 55 for the backfill.
+func DigOf(p Pit) (Dig, error) {
+	if err := p.validate(); err != nil {
+		return Dig{}, err
+	}
+	d := Dig{Pit: p, Slope: p.Type.Slope(), Setback: SpoilSetback}
+	if p.Shored {
+		d.Slope = 0
+	}
+	d.sizes()
+	d.Bank = d.Hole - p.Standing
+	d.Loose = d.Bank * manway.Volume(p.Earth.Loose())
+	d.Backfill = d.Hole - p.Refill
+	d.Over = d.Bank - d.Backfill/manway.Volume(p.Earth.Compacted())
+	density := p.Density
+	if density == 0 {
+		density, d.Assumed = manway.HeavySoilMoist, manway.AssumedSoil
+	}
+	d.Spoil = d.Bank.Times(density)
+	d.Protect = manway.Reached(p.Depth, ProtectFrom)
+	d.Ladder = manway.Reached(p.Depth, LadderFrom)
+	d.AirTest = p.Depth > AirTestBelow
+	d.HandHours = manway.Duration(d.Bank) * manway.Duration(earths[p.Earth].hand) * manway.Hour
+	d.FillHours = manway.Duration(float64(d.Backfill) * handFill)
+	water, made := p.Water.Taken()
+	d.Wet, d.Assumed = p.Depth > water, d.Assumed|made
+	d.Cautions = manway.TrenchCollapse | manway.LocateUtilities | manway.KeepOffRoof | manway.MayFloat | manway.MayCave | manway.LocalCode | manway.RememberedFigure
+	if made != 0 {
+		d.Cautions |= manway.GroundwaterUnknown
+	}
+	return d, nil
+}
+
+// sizes fills bottom, top and volume.
+func (d *Dig) sizes() {
+	p, h, s := d.Pit, float64(d.Pit.Depth), d.Slope
+	a := float64(p.Length + 2*p.Working)
+	d.Bottom[0], d.Top[0] = manway.Length(a), manway.Length(a+2*s*h)
+	if p.Width == 0 {
+		r, R := a/2, a/2+s*h
+		d.Hole = manway.Volume(math.Pi * h / 3 * (R*R + R*r + r*r))
+		return
+	}
+	b := float64(p.Width + 2*p.Working)
+	d.Bottom[1], d.Top[1] = manway.Length(b), manway.Length(b+2*s*h)
+	d.Hole = manway.Volume(h * (a*b + s*h*(a+b) + 4./3*s*s*h*h))
+}
+
+func (p Pit) validate() error {
+	var faults manway.InputErrors
+	manway.Within(&faults, "Length", p.Length, 6*manway.Inch, 60*manway.Foot)
+	if p.Width != 0 {
+		manway.Within(&faults, "Width", p.Width, 6*manway.Inch, 60*manway.Foot)
+	}
+	manway.Within(&faults, "Working", p.Working, 0, 6*manway.Foot)
+	if !(p.Depth > 0) || p.Depth >= EngineerFrom {
+		faults.Add("Depth", p.Depth.String(), "above 0 and below 20 ft; a deeper pit is designed by an engineer")
+	}
+	if p.Type > TypeBDeclared {
+		faults.Add("Type", p.Type.String(), "C or B-declared")
+	}
+	if p.Earth > Clay {
+		faults.Add("Earth", p.Earth.String(), "loam, sand or clay")
+	}
+	if p.Density != 0 {
+		manway.Within(&faults, "Density", p.Density, 60*manway.PoundPerCubicFoot, 150*manway.PoundPerCubicFoot)
+	}
+	faults.Under("Water", p.Water.Validate())
+	manway.NotNegative(&faults, "Standing", p.Standing)
+	manway.NotNegative(&faults, "Refill", p.Refill)
+	if len(faults) == 0 {
+		d := Dig{Pit: p, Slope: p.Type.Slope()}
+		if p.Shored {
+			d.Slope = 0
+		}
+		d.sizes()
+		manway.Within(&faults, "Standing", p.Standing, 0, d.Hole)
+		manway.Within(&faults, "Refill", p.Refill, 0, d.Hole)
+	}
+	return faults.Err()
+}
