@@ -1,0 +1,196 @@
+package lid
+
+import (
+	"manway.example/manway"
+)
+
+// MoveCase is what is known about moving one lid.
+type MoveCase struct {
+	Seat       Seat
+	Crew       Crew
+	Bond       manway.Force  // declared allowance for bond, dirt and ice at the first pull, all round; 0: none declared
+	Bar        Bar           // pry bar; zero: a 48 in bar on a block 4 in from its tip
+	HandHeight manway.Length // of the hands when pulling along, 32 to 48 in; 0: not known
+	Slings     Slings
+	Edition    Edition
+	Grip       Grip
+	Outside    Outside // what of this lift the lifting equation does not cover
+}
+
+// Slings are the legs of a hoist.
+type Slings struct {
+	Legs int          // 1 to 4; 0: one
+	Lean manway.Angle // of each leg from vertical, 0 to 60 deg
+}
+
+// Moves is every way of moving one lid, and beside it what people may lift.
+type Moves struct {
+	Weight    Weight
+	Seating   Seating
+	Methods   [Ways]Method
+	Least     Way // of the least first pull by hand among those possible or not excluded
+	Pull      PullLimit
+	SlingLeg  manway.Force // tension of one sling leg; of three or four legs two carry
+	GearLimit manway.Force // least rated breaking strength of one leg's hardware: 5 times
+	OnePerson LiftLimit    // of the revised lifting equation, for the lid lifted flat at its edge
+	Team      [3]Team      // practice rules for 1, 2 and 3 people, no part of the equation
+	Alone     manway.Check // the whole weight against the one-person limit
+	Bond      manway.Force
+	Cautions  manway.Cautions
+	Assumed   manway.Assumptions
+}
+
+// Team is what some people lift together by the two published rules, from the
+// one-person limit where there is one.
+type Team struct {
+	People   int
+	Share    manway.Mass // two thirds and one half of the sum
+	Doubling manway.Mass // twice, and three quarters for each more
+	Valid    bool        // false where there is no one-person limit
+}
+
+// Validate returns the faults of c; those of the lid are its own.
+func (c MoveCase) Validate() error {
+	var faults manway.InputErrors
+	faults.Under("Seat", c.Seat.Validate())
+	c.validateRest(&faults)
+	return faults.Err()
+}
+
+func (c MoveCase) validateRest(faults *manway.InputErrors) {
+	faults.Under("Crew", c.Crew.Validate())
+	manway.Within(faults, "Bond", c.Bond, 0, 5000*manway.PoundForce)
+	c.Bar.validate(faults)
+	if c.HandHeight != 0 {
+		manway.Within(faults, "HandHeight", c.HandHeight, 1*manway.Inch, 7*manway.Foot)
+	}
+	manway.WithinCount(faults, "Slings.Legs", c.Slings.Legs, 0, 4)
+	manway.Within(faults, "Slings.Lean", c.Slings.Lean, 0, 60*manway.Degree)
+	within(faults, "Edition", c.Edition, editions[:])
+	within(faults, "Grip", c.Grip, grips[:])
+	if c.Outside >= endOfOutside {
+		faults.Add("Outside", "unknown condition", "the conditions of the list")
+	}
+}
+
+// Move gives the force of every way of moving the lid, from the lid's weight
+// W (dry to soaked where the moisture is unknown):
+//
+//	tip about the far edge   W/2
+//	walk out                 friction x W x the turning share, about 0.57 to 0.64
+//	drag                     friction x W
+//	hook                     0.80 W, measured
+//	fulcrum bar              0.45 to 0.51 W, measured
+//	pry bar                  W/2 x load arm/effort arm
+//	hoist                    W at the hook; gear rated for 5 times, inserts for 4
+//
+// The first pull adds the same share of the declared bond and of what a wedged
+// lid holds; dragging takes all of the bond. Measured first pulls exceed this
+// sum, and without a declared bond it is a lower bound. Soil on top is taken
+// as cleared.
+//
+// Beside the methods stands the one-person limit of the revised lifting
+// equation for the lid lifted flat from the ground at its near edge, the manual's
+// estimate of the reach, H = 10 in + half the width: never a reach over the
+// hole. A flat lid wider than 30 in has no one-person answer.
+//
+// It fails with [manway.InputErrors] as [Lid.Validate], [Seat.Validate] and
+// [MoveCase.Validate] do.
+func (l Lid) Move(c MoveCase) (Moves, error) {
+	var faults manway.InputErrors
+	w, err := l.weighOn(c.Seat)
+	appendFaults(&faults, err)
+	c.validateRest(&faults)
+	if err := faults.Err(); err != nil {
+		return Moves{}, err
+	}
+	m := Moves{Weight: w, Bond: c.Bond, Seating: l.sit(c.Seat, w.Heaviest)}
+	m.Cautions = w.Cautions | m.Seating.Cautions | manway.Insects
+	m.Assumed = w.Assumed | m.Seating.Assumed
+	friction, made := c.Seat.Friction.filled()
+	m.Assumed |= made
+	for i := range m.Methods {
+		m.Methods[i] = l.method(Way(i), c, friction, &m)
+	}
+	m.Least = m.least()
+	m.Pull = PullAt(c.HandHeight)
+	m.hoisting(c.Slings)
+	l.onePerson(c, &m)
+	return m, nil
+}
+
+// method is one way of moving the lid.
+func (l Lid) method(way Way, c MoveCase, friction Friction, m *Moves) Method {
+	low, high, source := l.shares(way, friction, c.Bar)
+	k := Method{Way: way, Source: source}
+	k.Low = m.Weight.Now.Weight() * manway.Force(low)
+	k.High = m.Weight.Heaviest.Weight() * manway.Force(high)
+	switch way {
+	case Drag: // the bond is broken sideways, whole
+		k.FirstPull = k.High + c.Bond
+	default:
+		k.FirstPull = k.High + (m.Seating.Extra+c.Bond)*manway.Force(high)
+	}
+	k.Possible, k.Reason = possible(way, m.Seating)
+	k.Crew = c.Crew.check(k)
+	return k
+}
+
+// possible says whether a way works on the seat as the lid lies.
+func possible(way Way, s Seating) (Answer, string) {
+	switch way {
+	case WalkOut, Drag:
+		if s.Slide == No {
+			return No, "let in: it must first rise out of its seat"
+		}
+		return s.Slide, ""
+	case Tip, FulcrumBar, PryBar:
+		if s.Tip == No {
+			return No, "its far edge jams before the near edge is clear: lift it straight"
+		}
+		return s.Tip, ""
+	case Hook:
+		return Yes, "measured at one edge; a straight lift takes the whole weight"
+	}
+	return Yes, ""
+}
+
+// check is the first pull of a method against what the crew says it can do.
+func (c Crew) check(k Method) manway.Check {
+	check := manway.Check{
+		Name: k.Way.String(), Kind: manway.KindForce,
+		Demand: float64(k.FirstPull), Unfactored: float64(k.FirstPull),
+		Source: manway.Citation{Source: manway.Practice, Place: "the crew's own limit; in a team two thirds and one half of the sum"},
+	}
+	if k.Way == Hoist {
+		check.Reason = "carried by the hoist, not by hands"
+		return check
+	}
+	together, ok := c.Together()
+	switch {
+	case c.Limit == 0:
+		check.Reason = "the crew has not said what it will lift"
+		return check
+	case !ok:
+		check.Reason = "more than three people at one lid are not counted on"
+		return check
+	}
+	check.Capacity = float64(together.Weight())
+	if k.Possible == No {
+		check.Reason = k.Reason
+		return check
+	}
+	return check.Judge()
+}
+
+// least is the hand method of the least first pull that the seat does not
+// exclude.
+func (m Moves) least() Way {
+	best := Hoist
+	for _, k := range m.Methods[:Hoist] {
+		if k.Possible != No && (best == Hoist || k.FirstPull < m.Methods[best].FirstPull) {
+			best = k.Way
+		}
+	}
+	return best
+}

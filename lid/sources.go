@@ -1,0 +1,31 @@
+package lid
+
+import "manway.example/manway"
+
+// Sources that only this package cites.
+var (
+	// NIOSH94110 is the manual of the revised lifting equation.
+	NIOSH94110 = &manway.Source{ID: "niosh-94-110", Title: "Applications Manual for the Revised NIOSH Lifting Equation, Pub. 94-110 (rev. 9/2021)", Body: "Waters, Putz-Anderson, Garg; National Institute for Occupational Safety and Health", Year: 1994}
+	// HSETeam is the rule of two thirds and one half for lifting in a team.
+	HSETeam = &manway.Source{ID: "hse-manual-handling", Title: "Manual Handling Operations Regulations, guidance on regulations (L23)", Body: "Health and Safety Executive (UK)", Year: 2016}
+	// MILSTD1472D is the US military rule for lifting in a team.
+	MILSTD1472D = &manway.Source{ID: "mil-std-1472d", Title: "MIL-STD-1472D Human Engineering Design Criteria", Body: "US Department of Defense", Year: 1989}
+	// PushPull is the guideline table of hand forces by hand height.
+	PushPull = &manway.Source{ID: "bwc-osu-push-pull", Title: "Push-pull guidelines", Body: "Ohio Bureau of Workers' Compensation and Ohio State University", Year: 2018}
+	// CoverRemoval is the paper that measured the forces of cover tools.
+	CoverRemoval = &manway.Source{ID: "iea-2003-covers", Title: "Manhole cover removal by utility workers (XV Triennial Congress)", Body: "International Ergonomics Association", Year: 2003}
+	// PCIFriction is the handbook that gives concrete on concrete 0.8.
+	PCIFriction = &manway.Source{ID: "pci-handbook", Title: "PCI Design Handbook", Body: "Precast/Prestressed Concrete Institute", Year: 2010}
+	// Serway is the physics text with the lever and friction.
+	Serway = &manway.Source{ID: "serway-beichner", Title: "Physics for Scientists and Engineers, 5th ed.", Body: "Serway and Beichner", Year: 2000}
+	// Timoshenko is the book of plates.
+	Timoshenko = &manway.Source{ID: "timoshenko-plates", Title: "Theory of Plates and Shells, 2nd ed.", Body: "Timoshenko and Woinowsky-Krieger", Year: 1959}
+	// Roark is the handbook of stress and strain.
+	Roark = &manway.Source{ID: "roark-7", Title: "Roark's Formulas for Stress and Strain, 7th ed.", Body: "Young and Budynas", Year: 2002}
+	// Carver is the theorem of a rectangle inside a rectangle.
+	Carver = &manway.Source{ID: "carver-1957", Title: "Solution to problem E 1225, rectangles in rectangles, American Mathematical Monthly 64", Body: "Carver", Year: 1957}
+	// ISO9223 gives the first year of corrosion in air by category.
+	ISO9223 = &manway.Source{ID: "iso-9223", Title: "ISO 9223 Corrosion of metals and alloys, corrosivity of atmospheres, classification", Body: "International Organization for Standardization", Year: 2012}
+	// ISO9224 gives corrosion in air over the years.
+	ISO9224 = &manway.Source{ID: "iso-9224", Title: "ISO 9224 Corrosion of metals and alloys, corrosivity of atmospheres, guiding values", Body: "International Organization for Standardization", Year: 2012}
+)
