@@ -50,7 +50,8 @@ func stream(s source, workers int, worker func() func(*batch), write func(*batch
 	go func() {
 		defer close(order)
 		defer close(work)
-		failed <- readBatches(s.reader, s.line, func() *batch {
+		lines := reader{from: s.reader, line: s.line}
+		failed <- lines.all(func() *batch {
 			select {
 			case b := <-free:
 				return b
@@ -83,61 +84,70 @@ func (b *batch) recycle() {
 	b.long, b.records, b.refused = false, 0, 0
 }
 
-// readBatches cuts a stream into batches of whole lines. Of a line longer than
-// MaxLine it keeps the head and drops the rest.
-func readBatches(r io.Reader, line int, get func() *batch, put func(*batch)) error {
-	var rest []byte // the start of a line of which the end is still to come
-	skipping := false
+// reader cuts a stream into batches of whole lines.
+type reader struct {
+	from     io.Reader
+	line     int    // number of the line that the next batch starts with
+	rest     []byte // the start of a line of which the end is still to come
+	skipping bool   // until the end of a line that was too long
+}
+
+// all gives batch after batch to put until the stream ends, or get has no more.
+func (r *reader) all(get func() *batch, put func(*batch)) error {
 	for {
 		b := get()
 		if b == nil {
 			return nil
 		}
-		b.data = append(b.data, rest...)
-		rest = rest[:0]
-		for full := false; !full; {
-			from := len(b.data)
-			b.data = slices.Grow(b.data, readBytes)
-			n, err := r.Read(b.data[from : from+readBytes])
-			b.data = b.data[:from+n]
-			if skipping {
-				end := bytes.IndexByte(b.data, '\n')
-				skipping = end < 0
-				b.data = b.data[:copy(b.data, b.data[end+1:])]
-				if skipping {
-					b.data = b.data[:0]
-				}
-				from = 0
+		err := r.fill(b)
+		b.line = r.line
+		r.line += bytes.Count(b.data, []byte("\n"))
+		if b.long {
+			r.line++
+		}
+		if len(b.data) > 0 {
+			put(b)
+		}
+		if err == io.EOF {
+			return nil
+		}
+		if err != nil {
+			return err
+		}
+	}
+}
+
+// fill reads until the batch has at least one whole line, or the head of one
+// that is too long, or all that is left.
+func (r *reader) fill(b *batch) error {
+	b.data = append(b.data, r.rest...)
+	r.rest = r.rest[:0]
+	for {
+		from := len(b.data)
+		b.data = slices.Grow(b.data, readBytes)
+		n, err := r.from.Read(b.data[from : from+readBytes])
+		b.data = b.data[:from+n]
+		if r.skipping {
+			end := bytes.IndexByte(b.data, '\n')
+			r.skipping = end < 0
+			if r.skipping {
+				end = len(b.data) - 1
 			}
-			end := bytes.LastIndexByte(b.data[from:], '\n') + 1
-			switch {
-			case err != nil: // the last lines
-				end, full = len(b.data), true
-			case end > 0:
-				end, full = from+end, true
-				rest = append(rest, b.data[end:]...)
-			case len(b.data) > MaxLine:
-				b.long, skipping = true, true
-				end, full = 0, true
-				line++
-			}
-			if full {
-				b.data = b.data[:max(end, 0)]
-				b.line = line
-				if b.long {
-					b.line--
-				}
-				line += bytes.Count(b.data, []byte("\n"))
-				if len(b.data) > 0 || b.long {
-					put(b)
-				}
-			}
-			if err == io.EOF {
-				return nil
-			}
-			if err != nil {
-				return err
-			}
+			b.data = b.data[:copy(b.data, b.data[end+1:])]
+			from = 0
+		}
+		if err != nil {
+			return err
+		}
+		if end := bytes.LastIndexByte(b.data[from:], '\n'); end >= 0 {
+			end += from + 1
+			r.rest = append(r.rest, b.data[end:]...)
+			b.data = b.data[:end]
+			return nil
+		}
+		if len(b.data) > MaxLine {
+			b.data, b.long, r.skipping = b.data[:headBytes], true, true
+			return nil
 		}
 	}
 }

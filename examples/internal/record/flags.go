@@ -8,15 +8,15 @@ import (
 	"strings"
 )
 
-// reader is a pointer to a T that reads text, as that to every quantity does.
-type reader[T any] interface {
+// textReader is a pointer to a T that reads text, as that to every quantity does.
+type textReader[T any] interface {
 	*T
 	encoding.TextUnmarshaler
 }
 
 // Optional declares a flag for a value that may be unknown: *p stays nil until
 // the flag is given.
-func Optional[T any, P reader[T]](fs *flag.FlagSet, p **T, name, usage string) {
+func Optional[T any, P textReader[T]](fs *flag.FlagSet, p **T, name, usage string) {
 	fs.Func(name, usage, func(text string) error {
 		var v T
 		if err := P(&v).UnmarshalText([]byte(text)); err != nil {
@@ -29,7 +29,7 @@ func Optional[T any, P reader[T]](fs *flag.FlagSet, p **T, name, usage string) {
 
 // List declares a flag for a list of values: given once for each, or with
 // semicolons between them.
-func List[T any, P reader[T]](fs *flag.FlagSet, p *[]T, name, usage string) {
+func List[T any, P textReader[T]](fs *flag.FlagSet, p *[]T, name, usage string) {
 	fs.Func(name, usage, func(text string) error {
 		for part := range strings.SplitSeq(text, ";") {
 			var v T

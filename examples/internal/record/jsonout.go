@@ -23,7 +23,7 @@ func finite(v float64) bool { return !math.IsNaN(v) && !math.IsInf(v, 0) }
 
 // defect is the error for a number that no result may have.
 func defect(key string, v float64) error {
-	return fmt.Errorf("a finite number for %s, not %v: this is a defect of the program", key, v)
+	return fmt.Errorf("a finite number, not %v, for %s: this is a defect of the program", v, key)
 }
 
 // JSON writes one object: a call for each field, in order. In a list the key is

@@ -170,17 +170,17 @@ func TestRun(t *testing.T) {
 		{"capitals", "-in - -out json", `{"ID":"b","depth":"1 in"}`, 1,
 			`{"id":null,"errors":[{"field":"ID","value":"b","want":"a known field: did you mean id?","line":1}]}` + "\n", "refused"},
 		{"trailing", "-in - -out json", strings.TrimSpace(goodLine) + " x\n" + goodLine, 1,
-			`{"id":null,"errors":[{"field":"","value":"\"depth\":\"12 in\"} x","want":"valid JSON: invalid character 'x' after top-level value","line":1}]}` + "\n" + goodOut, "refused"},
+			`{"id":"a","errors":[{"field":"","value":"\"},\"depth\":\"12 in\"} x","want":"valid JSON: invalid character 'x' after top-level value","line":1}]}` + "\n" + goodOut, "refused"},
 		{"two in a line", "-in - -out json", strings.TrimSpace(goodLine) + strings.TrimSpace(goodLine) + "\n" + goodLine, 1,
-			`{"id":null,"errors":[{"field":"","value":"\"depth\":\"12 in\"}{","want":"valid JSON: invalid character '{' after top-level value","line":1}]}` + "\n" + goodOut, "refused"},
+			`{"id":"a","errors":[{"field":"","value":"t\"},\"depth\":\"12 in\"}{","want":"valid JSON: invalid character '{' after top-level value","line":1}]}` + "\n" + goodOut, "refused"},
 		{"cut off", "-in - -out json", `{"id":"b","size":{` + "\n" + goodLine, 1,
-			`{"id":null,"errors":[{"field":"","value":"{\"id\":\"b\",\"size\":{","want":"valid JSON: unexpected end of JSON input","line":1}]}` + "\n" + goodOut, "refused"},
+			`{"id":"b","errors":[{"field":"","value":"{\"id\":\"b\",\"size\":{","want":"valid JSON: unexpected end of JSON input","line":1}]}` + "\n" + goodOut, "refused"},
 		{"wrong type", "-in - -out json", `{"id":7,"people":"x","open":1}`, 1,
 			`{"id":"7","errors":[{"field":"id","value":"7","want":"text in quotes","line":1},{"field":"people","value":"x","want":"a whole number","line":1},{"field":"open","value":"1","want":"true or false","line":1}]}` + "\n", "refused"},
 		{"utf-8", "-in - -out json", "{\"id\":\"\xff\"}", 1,
 			`{"id":null,"errors":[{"field":"","value":"byte 0xff","want":"text in UTF-8","line":1}]}` + "\n", "refused"},
 		{"not a number", "-in - -out json", `{"id":"b","size":{"length":"8 ft"},"share":13}` + "\n" + goodLine, 1,
-			`{"id":"b","errors":[{"field":"","value":"the result","want":"json: unsupported value: NaN","line":1}]}` + "\n" + goodOut, "refused"},
+			`{"id":"b","errors":[{"field":"","value":"the result","want":"a finite number, not NaN: this is a defect of the program","line":1}]}` + "\n" + goodOut, "refused"},
 
 		{"csv", "-in - -out json", "id,size.length,size.width,depth\na,8 ft,4',12\"\n", 0, goodOut, ""},
 		{"csv with units", "-in - -out csv", "id,size.length_in,size.width_mm,depth_ft,water_in,people\na,96,1219.2,1,,3\n=b,96,1219.2,1,4,\n", 0,
@@ -192,8 +192,8 @@ func TestRun(t *testing.T) {
 		{"csv refused", "-in - -out csv", "id,size.length_in,depth\na,8 ft,12\nb,96\nc,NaN,\"12 in\nd,96,12 in\n", 1,
 			"id,gal,walls,errors\n" +
 				"a,,,\"line 2: size.length 8 ft: want a bare number: the column is in in; line 2: depth 12: want a number with a unit: in, ft, yd, mm, cm, m\"\n" +
-				",,,\"line 3: 2 cells: want 3, one for each column\"\n" +
-				",,,\"line 4: want a closing \"\" in the same line: a record is one line\"\n" +
+				"b,,,\"line 3: 2 cells: want 3, one for each column\"\n" +
+				"c,,,\"line 4: want a closing \"\" in the same line: a record is one line\"\n" +
 				"d,239.376623377,0,\n", "3 of 4 records refused"},
 		{"csv header", "-in -", "id,lenght,depth_furlong,people_in,id\n", 2, "", `column "lenght": want a known field`},
 		{"csv nothing known", "-in -", "hello\nworld\n", 2, "", `column "hello"`},

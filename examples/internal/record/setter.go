@@ -89,12 +89,21 @@ func bind(v reflect.Value) (setter, error) {
 			return nil
 		}, nil
 	case *float64:
-		return func(cell []byte) (err error) {
+		return func(cell []byte) error {
 			x, ok := parseNumber(cell)
 			if !ok {
 				return errors.New("a number")
 			}
 			*reader = x
+			return nil
+		}, nil
+	case *int:
+		return func(cell []byte) error {
+			n, err := strconv.Atoi(string(cell))
+			if err != nil {
+				return errors.New("a whole number")
+			}
+			*reader = n
 			return nil
 		}, nil
 	}
@@ -105,7 +114,7 @@ func bind(v reflect.Value) (setter, error) {
 		reflect.Uint, reflect.Uint8, reflect.Uint16, reflect.Uint32, reflect.Uint64:
 		return bindJSON(v), nil
 	}
-	return nil, fmt.Errorf("another field: this one cannot be given")
+	return nil, errors.New("another field: this one cannot be given")
 }
 
 // bindJSON binds a field whose cells are JSON; a text needs no quotes, and a

@@ -93,13 +93,16 @@ func bindColumn(record reflect.Value, name string) (column, error) {
 // read sets the record from one line.
 func (t *table) read(line []byte, number int) strictjson.Faults {
 	cells, err := t.split(line)
-	if err != nil {
-		return strictjson.Faults{{Line: number, Want: err.Error()}}
-	}
-	if len(cells) != len(t.columns) {
-		return strictjson.Faults{{Line: number, Value: fmt.Sprintf("%d cells", len(cells)), Want: fmt.Sprintf("%d, one for each column", len(t.columns))}}
-	}
 	var faults strictjson.Faults
+	if err != nil {
+		faults = strictjson.Faults{{Line: number, Want: err.Error()}}
+	} else if len(cells) != len(t.columns) {
+		faults = strictjson.Faults{{Line: number, Value: fmt.Sprintf("%d cells", len(cells)), Want: fmt.Sprintf("%d, one for each column", len(t.columns))}}
+	}
+	if len(faults) > 0 {
+		t.name(cells)
+		return faults
+	}
 	for i, cell := range cells {
 		if len(cell) == 0 {
 			continue
@@ -109,6 +112,15 @@ func (t *table) read(line []byte, number int) strictjson.Faults {
 		}
 	}
 	return faults
+}
+
+// name sets only the id of a record of which the cells are not sure.
+func (t *table) name(cells [][]byte) {
+	for i, c := range t.columns {
+		if c.path == "id" && i < len(cells) && len(cells[i]) > 0 {
+			_ = c.set(cells[i]) // a bad id is left out
+		}
+	}
 }
 
 // split cuts a line into its cells, without blanks around them.
@@ -129,7 +141,7 @@ func (t *table) split(line []byte) ([][]byte, error) {
 	for {
 		cell, rest, more, err := t.cut(line)
 		if err != nil {
-			return nil, err
+			return t.cells, err
 		}
 		t.cells = append(t.cells, trim(cell))
 		if !more {

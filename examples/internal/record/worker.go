@@ -3,6 +3,7 @@ package record
 import (
 	"bytes"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"slices"
 
@@ -44,12 +45,13 @@ func (w *worker[In, Out]) Write(p []byte) (int, error) {
 // batch computes every line of a batch.
 func (w *worker[In, Out]) batch(b *batch) {
 	w.out = b.out
+	line, rest := b.line, b.data
 	if b.long {
 		b.records, b.refused = 1, 1
-		w.refuse("", strictjson.Faults{tooLong(b.line)})
+		w.tooLong(b.data, line)
+		rest = nil
 	}
-	line := b.line
-	for rest := b.data; len(rest) > 0; line++ {
+	for ; len(rest) > 0; line++ {
 		text := rest
 		if end := bytes.IndexByte(rest, '\n'); end >= 0 {
 			text, rest = rest[:end], rest[end+1:]
@@ -69,28 +71,33 @@ func (w *worker[In, Out]) batch(b *batch) {
 	w.out = nil
 }
 
-func tooLong(line int) strictjson.Fault {
-	return strictjson.Fault{Line: line, Value: fmt.Sprintf("a line of more than %d MiB", MaxLine>>20), Want: fmt.Sprintf("at most %d MiB a record", MaxLine>>20)}
+// tooLong refuses a line for its length; its head may have the id.
+func (w *worker[In, Out]) tooLong(head []byte, line int) strictjson.Faults {
+	faults := strictjson.Faults{{Line: line, Value: fmt.Sprintf("a line of more than %d MiB", MaxLine>>20), Want: fmt.Sprintf("at most %d MiB", MaxLine>>20)}}
+	id := ""
+	if w.table == nil {
+		doc, _ := strictjson.Decode(head[:min(len(head), headBytes)], new(In))
+		id, _ = doc.Text("id")
+	}
+	w.refuse(id, faults)
+	return faults
 }
 
 // record reads, computes and writes the record of one line.
 func (w *worker[In, Out]) record(text []byte, line int) strictjson.Faults {
+	if len(text) > MaxLine {
+		return w.tooLong(text, line)
+	}
 	w.start.begin(&w.in)
 	w.doc = nil
 	var faults strictjson.Faults
-	switch {
-	case len(text) > MaxLine:
-		faults = strictjson.Faults{tooLong(line)}
-	case w.table != nil:
+	if w.table != nil {
 		faults = w.table.read(text, line)
-	default:
-		if !w.line.read(text, &w.in) {
-			w.in = *new(In)
-			w.start.begin(&w.in)
-			doc, err := strictjson.Decode(text, &w.in)
-			w.doc = doc
-			faults = atLine(doc.Explain(err), line)
-		}
+	} else if !w.line.read(text, &w.in) {
+		w.start.begin(&w.in)
+		doc, err := strictjson.Decode(text, &w.in)
+		w.doc = doc
+		faults = atLine(doc.Explain(err), line)
 	}
 	w.start.finish(&w.in)
 	return w.finish(faults, line)
@@ -186,9 +193,12 @@ func (w *worker[In, Out]) writeJSON(out *Out) (err error) {
 		w.out, err = w.json.end()
 	} else {
 		w.plain.Reset()
-		if err = w.encode.Encode(out); err == nil {
-			w.out = appendRounded(w.out, bytes.TrimRight(w.plain.Bytes(), "\n"))
+		err = w.encode.Encode(out)
+		var value *json.UnsupportedValueError
+		if errors.As(err, &value) {
+			err = fmt.Errorf("a finite number, not %s: this is a defect of the program", value.Str)
 		}
+		w.out = appendRounded(w.out, bytes.TrimRight(w.plain.Bytes(), "\n"))
 	}
 	w.out = append(w.out, '\n')
 	return err

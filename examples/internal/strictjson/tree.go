@@ -65,22 +65,19 @@ func (d *Doc) parse() error {
 	if at := invalidUTF8(d.data); at >= 0 {
 		return Faults{{Line: d.lineAt(at), Value: fmt.Sprintf("byte 0x%02x", d.data[at]), Want: "text in UTF-8"}}
 	}
+	p := parser{data: d.data, dec: json.NewDecoder(bytes.NewReader(d.data))}
+	p.dec.UseNumber()
+	root, err := p.value(0)
+	d.root = root // as far as it goes
 	var raw json.RawMessage
 	if err := json.Unmarshal(d.data, &raw); err != nil {
 		return Faults{d.syntaxFault(err)}
 	}
-	p := parser{data: d.data, dec: json.NewDecoder(bytes.NewReader(d.data))}
-	p.dec.UseNumber()
-	root, err := p.value(0)
-	if err != nil {
-		if f, ok := err.(Fault); ok {
-			f.Line = d.lineAt(p.start())
-			err = Faults{f}
-		}
-		return err
+	if f, ok := err.(Fault); ok {
+		f.Line = d.lineAt(p.start())
+		return Faults{f}
 	}
-	d.root = root
-	return nil
+	return err
 }
 
 func (d *Doc) syntaxFault(err error) Fault {
@@ -112,14 +109,16 @@ func (p *parser) start() int {
 	return at
 }
 
+// value reads one value; with an error, what there was of it.
 func (p *parser) value(depth int) (*node, error) {
 	if depth > MaxDepth {
-		return nil, fault("", fmt.Sprintf("more than %d levels", MaxDepth), fmt.Sprintf("at most %d levels of [ and {", MaxDepth))
+		return &node{}, fault("", fmt.Sprintf("more than %d levels", MaxDepth), fmt.Sprintf("at most %d levels of [ and {", MaxDepth))
 	}
 	n := &node{start: p.start()}
+	n.end = n.start
 	tok, err := p.dec.Token()
 	if err != nil {
-		return nil, err
+		return n, err
 	}
 	switch tok := tok.(type) {
 	case json.Delim:
@@ -127,9 +126,6 @@ func (p *parser) value(depth int) (*node, error) {
 			err = p.members(n, depth)
 		} else {
 			err = p.items(n, depth)
-		}
-		if err != nil {
-			return nil, err
 		}
 	case string:
 		n.kind, n.text = text, tok
@@ -140,8 +136,8 @@ func (p *parser) value(depth int) (*node, error) {
 	case nil:
 		n.kind, n.text = null, "null"
 	}
-	n.end = int(p.dec.InputOffset())
-	return n, nil
+	n.end = max(n.start, int(p.dec.InputOffset()))
+	return n, err
 }
 
 func (p *parser) members(n *node, depth int) error {
@@ -153,10 +149,11 @@ func (p *parser) members(n *node, depth int) error {
 			return err
 		}
 		m.name, _ = tok.(string)
-		if m.value, err = p.value(depth + 1); err != nil {
+		m.value, err = p.value(depth + 1)
+		n.members = append(n.members, m)
+		if err != nil {
 			return err
 		}
-		n.members = append(n.members, m)
 	}
 	_, err := p.dec.Token()
 	return err
@@ -166,10 +163,10 @@ func (p *parser) items(n *node, depth int) error {
 	n.kind = list
 	for p.dec.More() {
 		item, err := p.value(depth + 1)
+		n.items = append(n.items, item)
 		if err != nil {
 			return err
 		}
-		n.items = append(n.items, item)
 	}
 	_, err := p.dec.Token()
 	return err
