@@ -46,4 +46,12 @@ var (
 	EPA1980 = &manway.Source{ID: "epa-1980-design-manual", Title: "Design Manual: Onsite Wastewater Treatment and Disposal Systems, EPA 625/1-80-012", Body: "US Environmental Protection Agency", Year: 1980}
 	// NAWT is a code of practice for pumping.
 	NAWT = &manway.Source{ID: "nawt-pumping", Title: "Code of practice for pumping septic tanks", Body: "National Association of Wastewater Technicians"}
+	// USACEWetWell is the instruction on wet wells.
+	USACEWetWell = &manway.Source{ID: "usace-ei-11c201", Title: "EI 11C201 Wastewater collection and pumping", Body: "US Army Corps of Engineers", Year: 1997}
+	// EPA832F00079 is the fact sheet on septic tanks.
+	EPA832F00079 = &manway.Source{ID: "epa-832-f-00-079", Title: "Decentralized systems technology fact sheet: septic system tank, EPA 832-F-00-079", Body: "US Environmental Protection Agency", Year: 2000}
+	// BCManual is British Columbia's manual of practice.
+	BCManual = &manway.Source{ID: "bc-spm", Title: "Sewerage System Standard Practice Manual, version 3", Body: "British Columbia Ministry of Health", Year: 2014}
+	// EN12566 is the European standard for prefabricated septic tanks.
+	EN12566 = &manway.Source{ID: "en-12566-1", Title: "EN 12566-1 Small wastewater treatment systems, prefabricated septic tanks", Body: "European Committee for Standardization", Year: 2016}
 )

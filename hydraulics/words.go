@@ -24,3 +24,6 @@ func wordIn(field string, words []string, text []byte) (int, error) {
 	}
 	return 0, &manway.InputError{Field: field, Value: strconv.Quote(string(text)), Want: strings.Join(words, ", ")}
 }
+
+// indexed is the path of one element of a list.
+func indexed(field string, i int) string { return field + "[" + strconv.Itoa(i) + "]" }

@@ -1,0 +1,150 @@
+package hydraulics
+
+import (
+	"manway.example/manway"
+)
+
+// Chamber is a pump chamber. Levels are heights above its floor.
+type Chamber struct {
+	Area  manway.Area   // plan area of the liquid, 0.5 to 2,000 ft2: gallons per inch are Area times an inch
+	Off   manway.Length // pump stops
+	On    manway.Length // pump starts
+	Alarm manway.Length // alarm sounds
+	Top   manway.Length // of what it may hold: the lowest of inlet invert and overflow
+	Drain manway.Volume // in the pressure pipe that runs back after each dose; 0: a check valve holds it
+}
+
+// Dosing is a pump chamber at its design flow.
+type Dosing struct {
+	Dose        manway.Volume   // drawn between On and Off
+	NetDose     manway.Volume   // that leaves: Dose less what runs back
+	PerInch     manway.Volume   // gallons an inch of level holds
+	Reserve     manway.Volume   // above the alarm
+	ReserveTime manway.Duration // until Top at the design flow, the pump being dead
+	RunsPerDay  float64         // at the design flow
+	DailyCheck  manway.Check    // reserve against the storage asked for, where it was
+	Cautions    manway.Cautions
+}
+
+// Dosing reckons the chamber at a design flow of 1 to 100,000 gal/d:
+//
+//	dose    = area × (on - off)          net = dose - drain
+//	reserve = area × (top - alarm)       time = reserve/flow
+//	runs    = flow/net
+//
+// reserveWanted is the share of a day's flow that must fit above the alarm, 0
+// where the local rule asks for none.
+func (c Chamber) Dosing(design manway.Flow, reserveWanted float64) (Dosing, error) {
+	var faults manway.InputErrors
+	c.validate(&faults)
+	manway.Within(&faults, "Design", design, 1*manway.GallonPerDay, 100000*manway.GallonPerDay)
+	manway.WithinNumber(&faults, "ReserveWanted", reserveWanted, 0, 5)
+	dose := c.Area.Times(c.On - c.Off)
+	if len(faults) == 0 && !(c.Drain < dose) {
+		faults.Add("Drain", c.Drain.String(), "less than the dose of "+dose.String())
+	}
+	if err := faults.Err(); err != nil {
+		return Dosing{}, err
+	}
+	d := Dosing{
+		Dose: dose, NetDose: dose - c.Drain, PerInch: c.Area.Times(manway.Inch),
+		Reserve: c.Area.Times(c.Top - c.Alarm), Cautions: manway.NeverEnter | manway.LocalCode | manway.GasAndIgnition,
+	}
+	d.ReserveTime = manway.Duration(float64(d.Reserve) / float64(design))
+	d.RunsPerDay = float64(design.Times(manway.Day) / d.NetDose)
+	d.DailyCheck = manway.Check{Name: "storage above the alarm", Kind: manway.KindVolume, Reason: "no storage asked for", Source: manway.Citation{Source: manway.Practice, Place: "storage above the alarm"}}
+	if reserveWanted > 0 {
+		d.DailyCheck.Reason = ""
+		d.DailyCheck.Demand = reserveWanted * float64(design.Times(manway.Day))
+		d.DailyCheck.Capacity = float64(d.Reserve)
+		d.DailyCheck = d.DailyCheck.Judge()
+	}
+	return d, nil
+}
+
+// Drawdown is a pump's rate read from the fall of the level.
+type Drawdown struct {
+	Pumped manway.Volume // that left: area × fall and what flowed in meanwhile
+	Rate   manway.Flow
+}
+
+// Drawdown reads the rate of the pump from a fall of level over a time, with
+// the flow that came in meanwhile, 0 where none:
+//
+//	rate = area × fall/time + inflow
+func (c Chamber) Drawdown(fall manway.Length, over manway.Duration, inflow manway.Flow) (Drawdown, error) {
+	var faults manway.InputErrors
+	manway.Within(&faults, "Area", c.Area, leastChamber, greatestChamber)
+	manway.Within(&faults, "Fall", fall, 0, 20*manway.Foot)
+	manway.Within(&faults, "Over", over, 1*manway.Second, 1*manway.Day)
+	manway.Within(&faults, "Inflow", inflow, 0, 1000*manway.GallonPerMinute)
+	if err := faults.Err(); err != nil {
+		return Drawdown{}, err
+	}
+	pumped := c.Area.Times(fall) + inflow.Times(over)
+	return Drawdown{pumped, pumped.Per(over)}, nil
+}
+
+// FlowFromRuns is the daily flow that a count of runs stands for: runs × net
+// dose over the time between two readings of the counter.
+func (c Chamber) FlowFromRuns(runs int, over manway.Duration) (manway.Flow, error) {
+	var faults manway.InputErrors
+	c.validate(&faults)
+	manway.WithinCount(&faults, "Runs", runs, 0, 1e9)
+	manway.Within(&faults, "Over", over, 1*manway.Hour, 50*manway.Year)
+	net := c.Area.Times(c.On-c.Off) - c.Drain
+	if len(faults) == 0 && !(net > 0) {
+		faults.Add("Drain", c.Drain.String(), "less than the dose")
+	}
+	if err := faults.Err(); err != nil {
+		return 0, err
+	}
+	return (net * manway.Volume(runs)).Per(over), nil
+}
+
+// WetWellVolume is the least working volume between start and stop that keeps
+// a pump from starting more often than once in a time: V = t Q/4, the worst
+// inflow being half the pump's rate.
+func WetWellVolume(pump manway.Flow, cycle manway.Duration) (manway.Volume, error) {
+	var faults manway.InputErrors
+	manway.Within(&faults, "Pump", pump, 0.1*manway.GallonPerMinute, 10000*manway.GallonPerMinute)
+	manway.Within(&faults, "Cycle", cycle, 1*manway.Minute, 1*manway.Day)
+	if err := faults.Err(); err != nil {
+		return 0, err
+	}
+	return pump.Times(cycle) / 4, nil
+}
+
+// CycleTime is the time from one start of the pump to the next at an inflow
+// below its rate: t = V/inflow + V/(pump - inflow).
+func CycleTime(volume manway.Volume, pump, inflow manway.Flow) (manway.Duration, error) {
+	var faults manway.InputErrors
+	manway.Within(&faults, "Volume", volume, 0.1*manway.Gallon, 100000*manway.Gallon)
+	manway.Within(&faults, "Pump", pump, 0.1*manway.GallonPerMinute, 10000*manway.GallonPerMinute)
+	manway.Within(&faults, "Inflow", inflow, 0.01*manway.GallonPerDay, pump*(1-1e-9))
+	if err := faults.Err(); err != nil {
+		return 0, err
+	}
+	v := float64(volume)
+	return manway.Duration(v/float64(inflow) + v/float64(pump-inflow)), nil
+}
+
+// Limits of the plan area of a chamber.
+const (
+	leastChamber    = 0.5 * manway.SquareFoot
+	greatestChamber = 2000 * manway.SquareFoot
+)
+
+func (c Chamber) validate(faults *manway.InputErrors) {
+	manway.Within(faults, "Area", c.Area, leastChamber, greatestChamber)
+	manway.Within(faults, "Off", c.Off, 0, 30*manway.Foot)
+	manway.Within(faults, "On", c.On, c.Off+0.1*manway.Inch, 30*manway.Foot)
+	manway.Within(faults, "Alarm", c.Alarm, c.On, 30*manway.Foot)
+	manway.Within(faults, "Top", c.Top, c.Alarm, 30*manway.Foot)
+	manway.Within(faults, "Drain", c.Drain, 0, 10000*manway.Gallon)
+}
+
+// Basis lists the sources of dosing.
+func (Dosing) Basis() []manway.Citation {
+	return []manway.Citation{{Source: manway.Practice, Place: "gallons per inch, dose and drawdown"}, {Source: USACEWetWell, Place: "chapter 7"}}
+}
