@@ -1,0 +1,33 @@
+package tank
+
+import "manway.example/manway"
+
+// Sources of this package beside the shared ones.
+var (
+	// Jones is the source of the volumes of dished heads.
+	Jones = &manway.Source{ID: "jones-tank-volume", Title: "Calculating Tank Volume; Compute Fluid Volumes in Vertical Tanks", Body: "D. Jones, Chemical Processing", Year: 2003}
+	// SanJoaquin1999 is a permit calculation for a hold-down.
+	SanJoaquin1999 = &manway.Source{ID: "san-joaquin-1999", Title: "Permit file, tank hold-down calculation", Body: "San Joaquin County, California", Year: 1999}
+	// Burnett is a county sheet for anchoring tanks.
+	Burnett = &manway.Source{ID: "burnett-anchoring", Title: "Permit file, tank anchoring sheet", Body: "Burnett County, Wisconsin", Year: 2000}
+	// EM2100 is the stability manual of the Corps of Engineers.
+	EM2100 = &manway.Source{ID: "usace-em-2100", Title: "EM 1110-2-2100 Stability Analysis of Concrete Structures", Body: "US Army Corps of Engineers", Year: 2005}
+)
+
+// Factors of safety against flotation that are named in texts.
+var (
+	// SanJoaquinFactor is the minimum of a county's permit calculation.
+	SanJoaquinFactor = RequiredFactor{1.2, manway.Citation{Source: SanJoaquin1999, Place: "pages 6 and 8"}}
+	// BurnettFactor multiplies the displaced water of a county's sheet.
+	BurnettFactor = RequiredFactor{1.5, manway.Citation{Source: Burnett, Place: "anchoring sheet"}}
+)
+
+// Basis lists where the methods of this package come from.
+func Basis() []manway.Citation {
+	return []manway.Citation{
+		{Source: manway.NISTHandbook44, Place: "Appendix C"},
+		{Source: Jones, Place: "horizontal tanks with dished heads"},
+		{Source: SanJoaquin1999, Place: "pages 6 and 8"},
+		{Source: EM2100, Place: "chapter 3"},
+	}
+}
