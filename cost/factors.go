@@ -1,0 +1,162 @@
+package cost
+
+import (
+	"math"
+	"strconv"
+
+	"manway.example/manway"
+)
+
+// Rate is a rate per year as a fraction: 0.03 is 3 %. It reads "3 %" or "3%"; a
+// bare number is refused, since 3 and 0.03 are both written for 3 %.
+type Rate float64
+
+// Percent is a rate of one per cent a year: 3 * Percent.
+const Percent Rate = 0.01
+
+// String is the rate in per cent.
+func (r Rate) String() string {
+	return strconv.FormatFloat(round12(float64(r)*100), 'g', -1, 64) + " %"
+}
+
+// MarshalText is the rate in per cent, to 12 digits.
+func (r Rate) MarshalText() ([]byte, error) { return []byte(r.String()), nil }
+
+// UnmarshalText reads a percentage.
+func (r *Rate) UnmarshalText(text []byte) error {
+	v, err := readPercent(string(text))
+	if err != nil {
+		return &manway.InputError{Field: "rate", Value: strconv.Quote(clip(string(text))), Want: "a percentage a year, such as 3 %"}
+	}
+	*r = Rate(v / 100)
+	return nil
+}
+
+// The widest rates and periods that are reckoned with; powers stay finite.
+const (
+	leastRate Rate = -0.5
+	mostRate  Rate = 10
+	mostYears      = 200
+)
+
+func checkRate(faults *manway.InputErrors, field string, r Rate) {
+	manway.Within(faults, field, r, leastRate, mostRate)
+}
+
+// Factors are the discount and compound interest factors of one rate i and n
+// whole years, for payments at the ends of years. The names in brackets are
+// those of interest tables.
+type Factors struct {
+	SinglePresent   float64 // (P/F) = 1/(1+i)^n, HB 135: SPV
+	SingleCompound  float64 // (F/P) = (1+i)^n
+	SeriesPresent   float64 // (P/A) = ((1+i)^n-1)/(i(1+i)^n), at i = 0: n; HB 135: UPV
+	SeriesCompound  float64 // (F/A) = ((1+i)^n-1)/i, at i = 0: n
+	CapitalRecovery float64 // (A/P) = i(1+i)^n/((1+i)^n-1), at i = 0: 1/n
+	SinkingFund     float64 // (A/F) = i/((1+i)^n-1), at i = 0: 1/n
+	GradientAnnual  float64 // (A/G) = 1/i - n/((1+i)^n-1), at i = 0: (n-1)/2
+	GradientPresent float64 // (P/G) = (A/G)(P/A); the first step of the gradient falls in year 2
+}
+
+// DiscountFactors are the factors of rate i, -50 % to 1000 %, and n years, 1 to
+// 200. A/P = A/F + i holds.
+//
+// Source: [HB135], section 5 and its annual supplement; textbook tables.
+func DiscountFactors(i Rate, n int) (Factors, error) {
+	var faults manway.InputErrors
+	checkRate(&faults, "Rate", i)
+	manway.WithinCount(&faults, "Years", n, 1, mostYears)
+	if err := faults.Err(); err != nil {
+		return Factors{}, err
+	}
+	f := Factors{
+		SinglePresent:  present(i, float64(n)),
+		SingleCompound: 1 / present(i, float64(n)),
+		SeriesPresent:  seriesPresent(i, float64(n)),
+	}
+	f.SeriesCompound = f.SeriesPresent * f.SingleCompound
+	f.CapitalRecovery = 1 / f.SeriesPresent
+	f.SinkingFund = 1 / f.SeriesCompound
+	f.GradientAnnual = gradientAnnual(i, n)
+	f.GradientPresent = f.GradientAnnual * f.SeriesPresent
+	return f, nil
+}
+
+// present is (1+i)^-t.
+func present(i Rate, t float64) float64 { return math.Exp(-t * math.Log1p(float64(i))) }
+
+// seriesPresent is (1-(1+i)^-t)/i; written with expm1 so that a small rate
+// loses no digits. At i = 0 it is t.
+func seriesPresent(i Rate, t float64) float64 {
+	if i == 0 {
+		return t
+	}
+	return -math.Expm1(-t*math.Log1p(float64(i))) / float64(i)
+}
+
+// gradientAnnual is 1/i - n/((1+i)^n-1); below a rate of 1e-4 the two terms
+// cancel and the sum that the closed form stands for is taken instead.
+func gradientAnnual(i Rate, n int) float64 {
+	if math.Abs(float64(i)) >= 1e-4 {
+		return 1/float64(i) - float64(n)/math.Expm1(float64(n)*math.Log1p(float64(i)))
+	}
+	sum := 0.0
+	for t := n; t > 1; t-- {
+		sum += float64(t-1) * present(i, float64(t))
+	}
+	return sum / seriesPresent(i, float64(n))
+}
+
+// EscalatingSeries is a yearly payment of 1 today's money that rises by
+// Escalation a year, the first rise falling in year 1.
+type EscalatingSeries struct {
+	Discount, Escalation Rate
+	Years                int
+}
+
+// PresentFactor is the present value of the series, the UPV* of HB 135:
+//
+//	UPV* = (1+e)/(d-e) (1 - ((1+e)/(1+d))^n), at d = e: n
+//
+// Source: [HB135], modified uniform present value.
+func (s EscalatingSeries) PresentFactor() (float64, error) {
+	var faults manway.InputErrors
+	checkRate(&faults, "Discount", s.Discount)
+	checkRate(&faults, "Escalation", s.Escalation)
+	manway.WithinCount(&faults, "Years", s.Years, 0, mostYears)
+	if err := faults.Err(); err != nil {
+		return 0, err
+	}
+	v := escalatingPresent(s.Discount, s.Escalation, float64(s.Years))
+	if math.IsInf(v, 0) {
+		return 0, manway.InputErrors{{Field: "Escalation", Value: s.Escalation.String(), Want: "a rate at which the series stays finite"}}
+	}
+	return v, nil
+}
+
+// escalatingPresent is the series at the net rate j = (1+d)/(1+e) - 1.
+func escalatingPresent(d, e Rate, years float64) float64 {
+	return seriesPresent((d-e)/(1+e), years)
+}
+
+// Nominal is the nominal rate of a real rate under inflation, and Real the real
+// rate of a nominal one:
+//
+//	1 + nominal = (1 + real)(1 + inflation)
+//
+// The rates multiply, they never add: 4 % real and 3.5 % inflation are 7.64 %.
+func (r Rate) Nominal(inflation Rate) Rate { return r + inflation + r*inflation }
+
+// Real is the reverse of Nominal.
+func (r Rate) Real(inflation Rate) Rate { return (r - inflation) / (1 + inflation) }
+
+// Perpetuity is the present worth of 1 a year for ever, first paid after the
+// given years, 1 for an ordinary series: 1/i, one year before its first payment.
+func Perpetuity(i Rate, firstYear int) (float64, error) {
+	var faults manway.InputErrors
+	manway.Within(&faults, "Rate", i, 1e-6, mostRate)
+	manway.WithinCount(&faults, "FirstYear", firstYear, 0, mostYears)
+	if err := faults.Err(); err != nil {
+		return 0, err
+	}
+	return present(i, float64(firstYear-1)) / float64(i), nil
+}
