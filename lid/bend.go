@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"manway.example/manway"
+	"manway.example/manway/internal/concrete"
 )
 
 // BendCase is how a lid is carried and loaded.
@@ -36,13 +37,6 @@ type Bending struct {
 	person manway.Person
 	oneWay bool
 }
-
-// Plain concrete, ACI 318-19 in pounds and inches.
-const (
-	plainFlexure   = 5.0 // 14.5.2.1: Mn = 5 lambda sqrt(f'c) Sm
-	ruptureModulus = 7.5 // 19.2.3.1: fr = 7.5 lambda sqrt(f'c)
-	phiPlain       = 0.60
-)
 
 // boot is the radius of the circle on which a person stands, on one boot at
 // the worst place: common practice.
@@ -122,23 +116,26 @@ func (l Lid) Bend(c BendCase) (Bending, error) {
 	return b, nil
 }
 
-// section fills in what the plain section has.
+// thinnest is the thickness below which nothing is counted.
+const thinnest = 0.25 * manway.Inch
+
+// section fills in what the plain section has, per metre of width.
 func (b *Bending) section(l Lid) {
-	concrete, made := l.Concrete.Filled()
+	known, made := l.Concrete.Filled()
 	b.Assumed |= made
 	if made&manway.AssumedConcreteStrength != 0 {
 		b.Cautions |= manway.UnknownStrength
 	}
-	root := math.Sqrt(concrete.Strength.In(manway.PSI)) * lightweight(concrete.Density)
-	perLength := float64(b.Left) * float64(b.Left) / 6 // S per length
-	stress := func(factor float64) float64 { return float64(manway.Pressure(factor*root) * manway.PSI) }
-	b.Nominal = manway.MomentPerLength(stress(plainFlexure) * perLength)
-	b.Rupture = manway.MomentPerLength(stress(ruptureModulus) * perLength)
-}
-
-// lightweight is lambda by density, ACI 318-19 Table 19.2.4.1(a).
-func lightweight(d manway.Density) float64 {
-	return math.Max(0.75, math.Min(1, 0.0075*d.In(manway.PoundPerCubicFoot)))
+	if b.Left < thinnest {
+		return
+	}
+	plain, err := concrete.Plain{Concrete: known, Width: manway.Metre, Thickness: b.Left}.Flexure()
+	rupture, err2 := concrete.ModulusOfRupture(known)
+	if err != nil || err2 != nil {
+		return // cannot be: both were validated with the lid
+	}
+	b.Nominal = manway.MomentPerLength(plain.Nominal)
+	b.Rupture = manway.MomentPerLength(float64(rupture) * float64(plain.Modulus))
 }
 
 // moments fills in the moments of the loads.
@@ -175,7 +172,7 @@ func (b *Bending) judge(l Lid, steel manway.Reinforcement) {
 		return manway.Check{
 			Name: name, Kind: manway.KindMomentPerLength, Combination: combination,
 			Demand: f.Dead*own + f.Live*live, Unfactored: own + live,
-			Capacity: phiPlain * float64(b.Nominal), Phi: phiPlain, Source: plain,
+			Capacity: concrete.PhiPlain * float64(b.Nominal), Phi: concrete.PhiPlain, Source: plain,
 		}
 	}
 	b.Checks[0] = check("bending under its own weight", manway.Dead)
@@ -196,7 +193,7 @@ func (b *Bending) judge(l Lid, steel manway.Reinforcement) {
 func plainStatus(l Lid, steel manway.SteelState) (manway.Status, string) {
 	switch {
 	case l.Material != OfConcrete:
-		return manway.NotJudged, "a " + l.Material.String() + " lid is not judged by its size: keep off"
+		return manway.NotJudged, "only concrete is judged by its size: keep off"
 	case steel == manway.SteelNone:
 		return manway.NotPermitted, "the code does not permit plain concrete to span free: figures for comparison"
 	case steel == manway.SteelKnown:
