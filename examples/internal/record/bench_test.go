@@ -59,12 +59,12 @@ func BenchmarkRun(b *testing.B) {
 		{"json/chart", chartLine, charts().Run, []string{"-in", "-", "-out", "json"}},
 		{"json/small", goodLine, vats().Run, []string{"-in", "-", "-out", "json"}},
 		{"json/refused", `{"id":"b","size":{"lenght":1}}` + "\n", vats().Run, []string{"-in", "-", "-out", "json"}},
-		{"csv/units", "a,96,48.5,12,3\n", vats().Run, []string{"-in", "-", "-out", "csv"}},
+		{"csv/visit", visitLine, visits().Run, []string{"-in", "-", "-out", "csv"}},
 	} {
 		b.Run(c.name, func(b *testing.B) {
 			var in bytes.Buffer
 			if c.name[0] == 'c' {
-				in.WriteString("id,size.length_in,size.width_in,depth_in,people\n")
+				in.WriteString(visitHeader)
 			}
 			for range records {
 				in.WriteString(c.in)
@@ -112,5 +112,45 @@ func BenchmarkAppendNumber(b *testing.B) {
 				buf = AppendNumber(buf[:0], v)
 			}
 		})
+	}
+}
+
+// visit is a row as a day's work is written down: thirteen columns.
+type visit struct {
+	ID        string        `json:"id"`
+	Length    manway.Length `json:"length"`
+	Width     manway.Length `json:"width"`
+	Depth     manway.Length `json:"depth"`
+	Partition manway.Length `json:"partition"`
+	Thick     manway.Length `json:"partition_thick"`
+	Cover     manway.Length `json:"cover"`
+	Lid       manway.Length `json:"lid_dia"`
+	LidThick  manway.Length `json:"lid_thick"`
+	Sludge1   manway.Length `json:"sludge1"`
+	Scum1     manway.Length `json:"scum1"`
+	Sludge2   manway.Length `json:"sludge2"`
+	Scum2     manway.Length `json:"scum2"`
+}
+
+const (
+	visitHeader = "id,length_in,width_in,depth_in,partition_in,partition_thick_in,cover_in,lid_dia_in,lid_thick_in,sludge1_in,scum1_in,sludge2_in,scum2_in\n"
+	visitLine   = "t123456,96,48.5,51.25,62,3,14.5,24,3.5,11.25,4,2.5,1\n"
+)
+
+func visits() Command[visit, [6]float64] {
+	return Command[visit, [6]float64]{
+		Name: "visits",
+		ID:   func(in *visit) string { return in.ID },
+		Do: func(in *visit) (out [6]float64, err error) {
+			area := float64(in.Length * in.Width)
+			return [6]float64{area * float64(in.Depth), area * float64(in.Sludge1), area * float64(in.Scum1), area * float64(in.Sludge2), float64(in.Lid * in.LidThick), in.Cover.In(manway.Inch)}, nil
+		},
+		Columns: []string{"id", "a", "b", "c", "d", "e", "f"},
+		Rows: func(r *Row, in *visit, out *[6]float64) {
+			r.Text(in.ID)
+			for _, v := range out {
+				r.Number(v)
+			}
+		},
 	}
 }

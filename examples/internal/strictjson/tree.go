@@ -91,8 +91,12 @@ func (d *Doc) syntaxFault(err error) Fault {
 	if line > 1 {
 		from = d.lines[line-2] + 1
 	}
+	want := "valid JSON: " + strings.TrimPrefix(syntax.Error(), "json: ")
+	if strings.HasSuffix(want, "after top-level value") {
+		want = "nothing after the end of the document"
+	}
 	near := string(d.data[max(from, at-20) : at+1])
-	return Fault{Line: line, Value: shorten(strings.ToValidUTF8(near, "")), Want: "valid JSON: " + strings.TrimPrefix(syntax.Error(), "json: ")}
+	return Fault{Line: line, Value: shorten(strings.ToValidUTF8(near, "")), Want: want}
 }
 
 type parser struct {
