@@ -202,6 +202,14 @@ func (d *Dig) sizes() {
 	d.Hole = manway.Volume(h * (a*b + s*h*(a+b) + 4./3*s*s*h*h))
 }
 
+// TopArea is the area of the pit at grade.
+func (d Dig) TopArea() manway.Area {
+	if d.Top[1] == 0 {
+		return math.Pi / 4 * d.Top[0].Times(d.Top[0])
+	}
+	return d.Top[0].Times(d.Top[1])
+}
+
 func (p Pit) validate() error {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Length", p.Length, 6*manway.Inch, 60*manway.Foot)

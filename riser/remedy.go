@@ -76,12 +76,14 @@ type Remedy struct {
 	Delays     []DefectKind // slowed or hidden, and back before long
 	Leaves     []DefectKind // still there afterwards
 	Scope      []Item
+	Unscoped   []string // what the survey lacks, so that its lines are missing from Scope
 	Life       Life
 	NeedsEntry bool   // of a permit-required confined space
 	NeedsDig   bool   //
 	NeedsPump  bool   // tank or compartment pumped down first
 	Permit     string // who must allow it, empty where nobody is known to ask
 	RuledOut   string // the reason that it cannot be done as things are; empty if it stands
+	Assumed    manway.Assumptions
 	Cautions   manway.Cautions
 }
 

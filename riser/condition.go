@@ -1,0 +1,174 @@
+package riser
+
+import "manway.example/manway"
+
+// Handle is what the handle of a cover looks like.
+type Handle uint8
+
+// The states of a handle. Only a sound one is lifted on.
+const (
+	HandleNotSeen Handle = iota
+	HandleSound
+	HandleRusted
+	HandleLoose
+	HandleMissing
+)
+
+var handles = [...]string{"not seen", "sound", "rusted", "loose", "missing"}
+
+// String is the state in one word.
+func (h Handle) String() string { return wordAt(handles[:], int(h)) }
+
+// MarshalText is the same as String.
+func (h Handle) MarshalText() ([]byte, error) { return []byte(h.String()), nil }
+
+// UnmarshalText accepts not seen, sound, rusted, loose and missing.
+func (h *Handle) UnmarshalText(text []byte) error {
+	i, err := wordIn("handle", handles[:], text)
+	if err == nil {
+		*h = Handle(i)
+	}
+	return err
+}
+
+// Condition is what was observed at one access. Every observation may be left
+// out: the zero value is an access of which nothing was seen.
+type Condition struct {
+	Missing Answer  // there is no opening here where one is needed
+	Size    Reading // least clear size of the opening, 1 in to 10 ft
+
+	CoverPresent  Answer
+	CoverDrops    Answer        // the cover can fall through its opening, or rocks on it
+	CoverCracked  Answer        // a crack goes through it
+	CoverStrength manway.Status // of the cover under a person, from the lid's screening
+	CoverMass     manway.Mass   // 0: not known
+	CrewLimit     manway.Mass   // what this crew may move with the gear it has; 0: not known
+	CoverDepth    Reading       // from grade down to the top of the cover, negative where it stands above; -3 ft to 20 ft
+	Fastened      Answer        // it cannot be opened without a tool
+	Guard         Answer        // something below the cover holds a child
+	Handle        Handle
+	RimGap        Reading // widest opening between cover and rim, 0 to 3 ft
+	Bearing       Reading // least width on which the cover still bears, 0 to 1 ft
+
+	JointSealed Answer  // sealant or mortar in the joint between ring and roof
+	JointGap    Reading // widest, 0 to 1 ft
+	Roots       Answer
+	WaterStain  Answer // or water seen running in
+	Odour       Answer
+
+	SpallDepth   Reading // deepest loss of concrete of ring or neck, 0 to 2 ft
+	Thickness    Reading // of the ring or neck where it is sound, 1/2 in to 2 ft
+	SteelExposed Answer
+	CrackWidth   Reading // widest crack in ring or neck, 0 to 2 in
+	Settled      Reading // by how much riser or cover has sunk or tilted, 0 to 3 ft
+
+	RoofStrength manway.Status // of the roof at the access, from the tank's screening
+	RoofSeen     bool          // RoofStrength was worked out; false: nothing is known
+}
+
+// Validate returns the faults of c.
+func (c Condition) Validate() error {
+	var faults manway.InputErrors
+	for _, a := range c.answers() {
+		if a.got > Yes {
+			faults.Add(a.field, a.got.String(), "not seen, no or yes")
+		}
+	}
+	if c.Handle > HandleMissing {
+		faults.Add("Handle", c.Handle.String(), "not seen, sound, rusted, loose or missing")
+	}
+	if c.CoverStrength > manway.NotPermitted {
+		faults.Add("CoverStrength", c.CoverStrength.String(), "a status")
+	}
+	if c.RoofStrength > manway.NotPermitted {
+		faults.Add("RoofStrength", c.RoofStrength.String(), "a status")
+	}
+	manway.Within(&faults, "CoverMass", c.CoverMass, 0, 3*manway.Tonne)
+	manway.Within(&faults, "CrewLimit", c.CrewLimit, 0, 3*manway.Tonne)
+	c.Size.within(&faults, "Size", manway.Inch, 10*manway.Foot)
+	c.CoverDepth.within(&faults, "CoverDepth", -3*manway.Foot, 20*manway.Foot)
+	c.RimGap.within(&faults, "RimGap", 0, 3*manway.Foot)
+	c.Bearing.within(&faults, "Bearing", 0, manway.Foot)
+	c.JointGap.within(&faults, "JointGap", 0, manway.Foot)
+	c.SpallDepth.within(&faults, "SpallDepth", 0, 2*manway.Foot)
+	c.Thickness.within(&faults, "Thickness", manway.Inch/2, 2*manway.Foot)
+	c.CrackWidth.within(&faults, "CrackWidth", 0, 2*manway.Inch)
+	c.Settled.within(&faults, "Settled", 0, 3*manway.Foot)
+	if c.SpallDepth.Taken && c.Thickness.Taken && c.SpallDepth.Length > c.Thickness.Length {
+		faults.Add("SpallDepth", c.SpallDepth.String(), "at most the thickness, "+c.Thickness.String())
+	}
+	if c.Missing == Yes && c.CoverPresent == Yes {
+		faults.Add("CoverPresent", "yes", "no cover where there is no opening")
+	}
+	return faults.Err()
+}
+
+// answered is one question of a condition, what is judged by it, and whether it
+// was answered.
+type answered struct {
+	field  string
+	got    Answer
+	judges string
+}
+
+func (c Condition) answers() [11]answered {
+	return [...]answered{
+		{"Missing", c.Missing, "whether an access is missing"},
+		{"CoverPresent", c.CoverPresent, "whether the hole is open"},
+		{"CoverDrops", c.CoverDrops, "whether the cover can fall in"},
+		{"CoverCracked", c.CoverCracked, "whether the cover is sound"},
+		{"Fastened", c.Fastened, "whether a child can open it"},
+		{"Guard", c.Guard, "whether anything below the cover holds a child"},
+		{"JointSealed", c.JointSealed, "whether the ring is sealed to the roof"},
+		{"Roots", c.Roots, "whether roots enter"},
+		{"WaterStain", c.WaterStain, "whether water enters"},
+		{"Odour", c.Odour, "whether gas escapes"},
+		{"SteelExposed", c.SteelExposed, "whether steel is exposed"},
+	}
+}
+
+// Unjudged is one thing that was not observed and what could therefore not be
+// judged.
+type Unjudged struct {
+	Field  string `json:"field"`
+	Judges string `json:"judges"`
+}
+
+// NotSeen is every observation that is wanting and what it leaves unjudged.
+func (c Condition) NotSeen() []Unjudged {
+	var list []Unjudged
+	add := func(seen bool, field, judges string) {
+		if !seen {
+			list = append(list, Unjudged{field, judges})
+		}
+	}
+	for _, a := range c.answers() {
+		if c.Missing == Yes && a.field != "Missing" {
+			continue
+		}
+		add(a.got != NotSeen, a.field, a.judges)
+	}
+	if c.Missing == Yes {
+		return list
+	}
+	add(c.Handle != HandleNotSeen, "Handle", "whether the cover may be lifted by its handle")
+	add(c.CoverStrength != manway.NotJudged, "CoverStrength", "whether the cover carries a person")
+	add(c.CoverMass > 0 && c.CrewLimit > 0, "CoverMass", "whether the crew may move the cover")
+	add(c.RoofSeen, "RoofStrength", "whether the roof at the access carries what stands on it")
+	for _, r := range [...]struct {
+		got           Reading
+		field, judges string
+	}{
+		{c.Size, "Size", "whether the opening is large enough"},
+		{c.CoverDepth, "CoverDepth", "whether the cover is too deep to be found and opened, or within reach of children"},
+		{c.RimGap, "RimGap", "the opening between cover and rim"},
+		{c.Bearing, "Bearing", "what the cover still bears on"},
+		{c.JointGap, "JointGap", "what leaks through the joint"},
+		{c.SpallDepth, "SpallDepth", "how much concrete is lost"},
+		{c.CrackWidth, "CrackWidth", "how far the ring is cracked"},
+		{c.Settled, "Settled", "whether the riser has moved"},
+	} {
+		add(r.got.Taken, r.field, r.judges)
+	}
+	return list
+}
