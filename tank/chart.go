@@ -45,15 +45,13 @@ func (t *Tank) Chart(c ChartCase) (Chart, error) {
 		return Chart{}, outOfRange[manway.Length]("Tank", 0, 0)
 	}
 	manway.Within(&faults, "Step", c.Step, max(manway.Millimetre, manway.Length(t.height)/maxRows), manway.Length(t.height))
-	start, end := 0.0, t.height
-	if c.FromRim {
-		manway.Within(&faults, "Rim", c.Rim, manway.Length(t.height), manway.Length(t.height)+greatestSize)
-		start, end = float64(c.Rim)-t.height, float64(c.Rim)
-	} else if c.Rim != 0 {
-		faults.Add("Rim", c.Rim.String(), "no rim for a chart from the floor")
-	}
+	t.rim(&faults, c)
 	if len(faults) > 0 {
 		return Chart{}, faults
+	}
+	start, end := 0.0, t.height
+	if c.FromRim {
+		start, end = float64(c.Rim)-t.height, float64(c.Rim)
 	}
 	step := float64(c.Step)
 	first := math.Ceil(start/step - 1e-9)
@@ -66,6 +64,45 @@ func (t *Tank) Chart(c ChartCase) (Chart, error) {
 		chart.Rows = append(chart.Rows, t.row(end, c))
 	}
 	return chart, nil
+}
+
+// ChartAt makes a chart of the depths asked for, in their order; Step is not
+// used. Without any it has no rows.
+//
+// Errors: a depth outside the tank, a rim below the inside of the roof.
+func (t *Tank) ChartAt(depths []manway.Length, c ChartCase) (Chart, error) {
+	if t.n == 0 {
+		return Chart{}, outOfRange[manway.Length]("Tank", 0, 0)
+	}
+	var faults manway.InputErrors
+	t.rim(&faults, c)
+	for i, d := range depths {
+		if !(d >= 0 && float64(d) <= t.height) {
+			manway.Within(&faults, fmt.Sprintf("Depths[%d]", i), d, 0, manway.Length(t.height))
+		}
+	}
+	if len(faults) > 0 {
+		return Chart{}, faults
+	}
+	chart := Chart{FromRim: c.FromRim, Rim: c.Rim, Rows: make([]ChartRow, len(depths))}
+	for i, d := range depths {
+		reading := float64(d)
+		if c.FromRim {
+			reading = float64(c.Rim - d)
+		}
+		chart.Rows[i] = t.row(reading, c)
+		chart.Rows[i].Depth = d
+	}
+	return chart, nil
+}
+
+// rim adds what is wrong with the rim.
+func (t *Tank) rim(faults *manway.InputErrors, c ChartCase) {
+	if c.FromRim {
+		manway.Within(faults, "Rim", c.Rim, manway.Length(t.height), manway.Length(t.height)+greatestSize)
+	} else if c.Rim != 0 {
+		faults.Add("Rim", c.Rim.String(), "no rim for a chart from the floor")
+	}
 }
 
 // row is the chart's row for one reading within the stick.

@@ -171,18 +171,26 @@ func (h Head) validate(faults *manway.InputErrors, field string, r manway.Length
 	}
 	switch {
 	case h.Form == SphericalCap:
-		manway.Within(faults, field+".Depth", h.Depth, r*1e-6, r)
+		within(faults, field+".Depth", h.Depth, r)
 	case h.Form == Ellipsoidal && h.Depth != 0:
-		manway.Within(faults, field+".Depth", h.Depth, r*1e-6, 4*r)
+		within(faults, field+".Depth", h.Depth, 4*r)
 	case h.Depth != 0:
 		faults.Add(field+".Depth", h.Depth.String(), "no depth for a "+h.Form.String()+" head")
 	}
 	switch {
 	case h.Form == Torispherical:
 		manway.Within(faults, field+".Crown", h.Crown, r, 20*r)
-		manway.Within(faults, field+".Knuckle", h.Knuckle, r*1e-6, r)
+		within(faults, field+".Knuckle", h.Knuckle, r)
 	case h.Crown != 0 || h.Knuckle != 0:
 		faults.Add(field+".Crown", h.Crown.String(), "no crown or knuckle for a "+h.Form.String()+" head")
+	}
+}
+
+// within adds a fault unless x is above a millionth of its limit, and at most
+// the limit.
+func within(faults *manway.InputErrors, field string, x, limit manway.Length) {
+	if !(x >= limit*1e-6 && x <= limit) {
+		faults.Add(field, x.String(), "above 0, at most "+limit.String())
 	}
 }
 

@@ -22,11 +22,23 @@ var (
 	BurnettFactor = RequiredFactor{1.5, manway.Citation{Source: Burnett, Place: "anchoring sheet"}}
 )
 
-// Basis lists where the methods of this package come from.
-func Basis() []manway.Citation {
+// Basis lists where the volumes come from.
+func (t *Tank) Basis() []manway.Citation {
 	return []manway.Citation{
 		{Source: manway.NISTHandbook44, Place: "Appendix C"},
 		{Source: Jones, Place: "horizontal tanks with dished heads"},
+	}
+}
+
+// Basis lists where weights come from.
+func (s Shell) Basis() []manway.Citation {
+	return []manway.Citation{{Source: manway.Practice, Place: "volume of the parts times density"}}
+}
+
+// Basis lists where the flotation balance comes from.
+func (f Flotation) Basis() []manway.Citation {
+	return []manway.Citation{
+		f.Required.Source,
 		{Source: SanJoaquin1999, Place: "pages 6 and 8"},
 		{Source: EM2100, Place: "chapter 3"},
 	}

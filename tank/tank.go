@@ -82,7 +82,9 @@ func New(s Spec) (Tank, error) {
 	if s.OutsideSizes {
 		t.shape, t.known = t.shape.shrunk(t.Spec.Wall, t.Spec.Roof, t.Spec.Floor), outsideKnown
 		t.shape.validate(&of)
-		faults.Under("Shape less its walls", of.Err())
+		for _, f := range of {
+			faults.Add("Shape."+f.Field, f.Value+" less its walls", f.Want)
+		}
 		if len(faults) > 0 {
 			return Tank{}, faults
 		}
