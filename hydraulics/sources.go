@@ -54,4 +54,22 @@ var (
 	BCManual = &manway.Source{ID: "bc-spm", Title: "Sewerage System Standard Practice Manual, version 3", Body: "British Columbia Ministry of Health", Year: 2014}
 	// EN12566 is the European standard for prefabricated septic tanks.
 	EN12566 = &manway.Source{ID: "en-12566-1", Title: "EN 12566-1 Small wastewater treatment systems, prefabricated septic tanks", Body: "European Committee for Standardization", Year: 2016}
+	// Gray1995 measured sludge in Irish tanks.
+	Gray1995 = &manway.Source{ID: "gray-1995", Title: "The influence of sludge accumulation rate on septic tank design, Environmental Technology 16(8)", Body: "Gray", Year: 1995}
+	// Gill2022 measured sludge in Irish tanks.
+	Gill2022 = &manway.Source{ID: "gill-2022", Title: "Sludge accumulation in domestic septic tanks in Ireland", Body: "Gill and others", Year: 2022}
+	// Philip1993 measured sludge in 33 systems.
+	Philip1993 = &manway.Source{ID: "philip-1993", Title: "Septic tank sludges: accumulation rate and biochemical characteristics, Water Science and Technology 28(10)", Body: "Philip and others, IAWQ", Year: 1993}
+	// CooperRezek1977 is a US review of septage.
+	CooperRezek1977 = &manway.Source{ID: "cooper-rezek-1977", Title: "Septage management in the United States", Body: "Cooper and Rezek, US Environmental Protection Agency", Year: 1977}
+	// ASNZS1547 is the Australian and New Zealand standard.
+	ASNZS1547 = &manway.Source{ID: "as-nzs-1547", Title: "AS/NZS 1547 On-site domestic wastewater management", Body: "Standards Australia, Standards New Zealand", Year: 2012}
+	// WHO1992 is the guide to on-site sanitation.
+	WHO1992 = &manway.Source{ID: "who-1992", Title: "A guide to the development of on-site sanitation", Body: "Franceys, Pickford and Reed, World Health Organization", Year: 1992}
+	// NBR7229 is the Brazilian standard.
+	NBR7229 = &manway.Source{ID: "nbr-7229-1993", Title: "NBR 7229 Projeto, construção e operação de sistemas de tanques sépticos", Body: "ABNT", Year: 1993}
+	// IS020 is the Peruvian standard.
+	IS020 = &manway.Source{ID: "is-020", Title: "IS.020 Tanques sépticos", Body: "Ministerio de Vivienda, Construcción y Saneamiento, Perú", Year: 2006}
+	// Bounds1997 is a US regression.
+	Bounds1997 = &manway.Source{ID: "bounds-1997", Title: "Design and performance of septic tanks", Body: "Bounds, ASTM", Year: 1997}
 )

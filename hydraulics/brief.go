@@ -1,0 +1,137 @@
+package hydraulics
+
+import (
+	"strconv"
+	"strings"
+
+	"manway.example/manway"
+)
+
+// LidFound is one lid for the crew's message.
+type LidFound struct {
+	Name  string
+	Depth Reading // below grade
+	Note  string  // such as "heavy, two people"
+}
+
+// Brief is what the crew is sent before they roll.
+type Brief struct {
+	Plan       Plan
+	Lids       []LidFound
+	HoseLength manway.Length
+	Lift       manway.Length
+	Pull       Pull
+	PullKnown  bool // hose and lift were reckoned
+	Minutes    Span
+	People     int    // 0: not said
+	Tools      string // empty: not said
+	Loads      Loads
+	LoadsKnown bool // the truck was given
+}
+
+// Lines is the crew's message in five lines: lids and their depth; gallons per
+// compartment; hose, lift, people and tools; the level not to go below; room on
+// the truck.
+func (b Brief) Lines(s manway.System) [5]string {
+	return [5]string{b.lids(s), b.gallons(s), b.hose(s), b.keep(s), b.room(s)}
+}
+
+func (b Brief) lids(s manway.System) string {
+	if len(b.Lids) == 0 {
+		return "Lids: not said"
+	}
+	parts := make([]string, len(b.Lids))
+	for i, l := range b.Lids {
+		parts[i] = l.Name + ", depth not measured"
+		if l.Depth.Taken {
+			parts[i] = l.Name + ", " + l.Depth.Length.Text(s) + " down"
+		}
+		if l.Note != "" {
+			parts[i] += " (" + l.Note + ")"
+		}
+	}
+	return "Lids: " + strings.Join(parts, "; ")
+}
+
+func (b Brief) gallons(s manway.System) string {
+	parts := make([]string, len(b.Plan.Compartments))
+	for i, c := range b.Plan.Compartments {
+		if c.State != Opened {
+			parts[i] = c.Name + " " + c.State.String() + ", holds up to " + c.Capacity.Text(s)
+			if c.Reason != "" {
+				parts[i] += " (" + c.Reason + ")"
+			}
+			continue
+		}
+		parts[i] = c.Name + " " + c.Remove.Text(s)
+		if c.Now.LayersKnown {
+			parts[i] += " (scum " + c.Now.Scum.Text(s) + ", sludge " + c.Now.Sludge.Text(s) + ")"
+		}
+	}
+	return "Pump: " + b.Plan.Remove.Text(s) + " = " + strings.Join(parts, "; ")
+}
+
+func (b Brief) hose(s manway.System) string {
+	var parts []string
+	switch {
+	case !b.PullKnown:
+		parts = append(parts, "Hose: lift not reckoned")
+	case b.Pull.Lifting == CannotLift:
+		parts = append(parts, "Hose: "+b.HoseLength.Text(s)+", CANNOT LIFT "+b.Lift.Text(s)+", "+b.Pull.Missing.Text(s)+" missing")
+	default:
+		line := "Hose: " + b.HoseLength.Text(s) + ", lift " + b.Lift.Text(s) + ", about " + b.Pull.Hose.Flow.Text(s)
+		if b.Minutes.Known {
+			line += ", " + b.Minutes.Time.Text(s)
+		}
+		parts = append(parts, line)
+	}
+	if b.People > 0 {
+		parts = append(parts, "people "+strconv.Itoa(b.People))
+	}
+	if b.Tools != "" {
+		parts = append(parts, "tools "+b.Tools)
+	}
+	return strings.Join(parts, "; ")
+}
+
+func (b Brief) keep(s manway.System) string {
+	p := b.Plan
+	switch {
+	case p.Keep > 0:
+		line := "DO NOT GO BELOW " + p.Keep.Text(s) + " above the floor (" + p.KeepName
+		for _, a := range p.Assumed.List() {
+			line += ", taken: " + a.Taken
+		}
+		line += ")"
+		if len(p.NotJudged) > 0 {
+			line += "; not judged: " + strings.Join(p.NotJudged, ", ")
+		}
+		return line
+	case p.KeepJudged:
+		return "Do not go below: no level set by what was judged"
+	}
+	line := "Do not go below: NOT JUDGED, an emptied tank may float or cave"
+	if len(p.NotJudged) > 0 {
+		line += " (" + strings.Join(p.NotJudged, ", ") + ")"
+	}
+	return line
+}
+
+func (b Brief) room(s manway.System) string {
+	if !b.LoadsKnown {
+		return "Truck: room not said"
+	}
+	line := "Truck: room " + b.Loads.Room.Text(s) + ", "
+	switch b.Loads.Trips {
+	case 0:
+		line += "takes it all, " + b.Loads.LeftRoom.Text(s) + " left"
+	case 1:
+		line += "1 trip to disposal on the way"
+	default:
+		line += strconv.Itoa(b.Loads.Trips) + " trips to disposal on the way"
+	}
+	if b.Loads.ByWeight {
+		line += ", full by weight at " + b.Loads.Full.Text(s)
+	}
+	return line
+}
