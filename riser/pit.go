@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"manway.example/manway"
+	"manway.example/manway/internal/soil"
 )
 
 // SoilType is the type by which the sides of a pit are sloped.
@@ -54,13 +55,13 @@ const (
 )
 
 var earths = [...]struct {
-	word             string
-	loose, compacted float64 // of one in the bank
-	hand             float64 // hours to dig one cubic metre by hand, trench to 1 m deep
+	word  string
+	spoil soil.Spoil
+	hand  float64 // hours to dig one cubic metre by hand, trench to 1 m deep
 }{
-	Loam: {"loam", 1.25, 0.90, 2.20},
-	Sand: {"sand", 1.11, 0.95, 1.20},
-	Clay: {"clay", 1.43, 0.90, 3.30},
+	Loam: {"loam", soil.CommonEarth, 2.20},
+	Sand: {"sand", soil.SandSpoil, 1.20},
+	Clay: {"clay", soil.ClaySpoil, 3.30},
 }
 
 var earthWords = [...]string{earths[0].word, earths[1].word, earths[2].word}
@@ -80,13 +81,21 @@ func (e *Earth) UnmarshalText(text []byte) error {
 	return err
 }
 
-// Loose is the volume in the pile of one volume in the bank, and Compacted the
-// volume compacted again (FM 5-434 Table 1-1; the sand row is confirmed, loam
-// and clay are remembered, clay on the high side).
-func (e Earth) Loose() float64 { return earths[e].loose }
+// Loose is the volume in the pile of one volume in the bank (FM 5-434 Table 1-1;
+// the sand row is confirmed by a Navy training manual, loam and clay are
+// remembered, clay on the high side).
+func (e Earth) Loose() float64 { return float64(e.volumes().Loose) }
 
 // Compacted is the volume, compacted, of one volume in the bank.
-func (e Earth) Compacted() float64 { return earths[e].compacted }
+func (e Earth) Compacted() float64 { return float64(e.volumes().Compacted) }
+
+func (e Earth) volumes() soil.Volumes {
+	if int(e) >= len(earths) {
+		return soil.Volumes{}
+	}
+	v, _ := earths[e].spoil.FromBank(1) // of a valid kind of ground
+	return v
+}
 
 // Pit is a hole dug down to a part of the tank.
 type Pit struct {

@@ -15,8 +15,8 @@ var (
 	astmC990      = &manway.Source{ID: "astm-c990", Title: "C990 Joints for Concrete Pipe, Manholes and Precast Box Sections Using Preformed Flexible Joint Sealants", Body: "ASTM International"}
 	fm5434        = &manway.Source{ID: "fm-5-434", Title: "FM 5-434 Earthmoving Operations", Body: "US Army", Year: 2000}
 	storm2019     = &manway.Source{ID: "storm-2019", Title: "Industrial Process Plant Construction Estimating and Man-Hour Analysis", Body: "Storm, Gulf Professional Publishing", Year: 2019}
-	moser         = &manway.Source{ID: "moser", Title: "Buried Pipe Design", Body: "Moser, McGraw-Hill"}
 	coverHours    = &manway.Source{ID: "manhours-manual", Title: "Manual of labour hours for site work (trade page)"}
+	burnett       = &manway.Source{ID: "burnett-anchoring", Title: "Anchoring sheet for buried tanks, permit file", Body: "Burnett County, Wisconsin"}
 	handTrench    = &manway.Source{ID: "hand-trench-hours", Title: "Table of hours for hand trenches by soil (trade page)"}
 	marylandLife  = &manway.Source{ID: "umd-septics-2022", Title: "Financial Resources for Septic Systems", Body: "University of Maryland Extension", Year: 2022}
 	hydraulicsHB  = &manway.Source{ID: "orifice-handbook", Title: "Discharge of a sharp-edged orifice and flow between parallel plates, the usual forms of fluid mechanics"}
