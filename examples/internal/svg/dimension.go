@@ -5,10 +5,16 @@ import (
 	"math"
 )
 
+const arrowLong, arrowHalf = 9, 3 // pixels
+
+// span is a dimension line in pixels: its ends, the way along it, and the way
+// out, from what is measured to the line.
+type span struct{ px, py, qx, qy, ux, uy, nx, ny, long float64 }
+
 // Dimension draws a dimension line between two points, moved by pixels to the
 // left of the way from a to b, as seen on the picture; less than 0 is to the
 // right. Where there is no room between its arrows they point inwards from
-// outside and the words stand beside.
+// outside.
 func (d *Drawing) Dimension(a, b Point, away float64, words string) {
 	ax, ay := d.at(a)
 	bx, by := d.at(b)
@@ -19,49 +25,47 @@ func (d *Drawing) Dimension(a, b Point, away float64, words string) {
 		}
 		return
 	}
-	ux, uy := (bx-ax)/long, (by-ay)/long // along
-	nx, ny := uy, -ux                    // to the left, y down
-	foot := func(x, y float64) (float64, float64) { return x + away*nx, y + away*ny }
-	px, py := foot(ax, ay)
-	qx, qy := foot(bx, by)
-	gap, beyond := math.Copysign(3, away), math.Copysign(5, away)
-	if math.Abs(away) > 8 {
-		d.thin(ax+gap*nx, ay+gap*ny, px+beyond*nx, py+beyond*ny)
-		d.thin(bx+gap*nx, by+gap*ny, qx+beyond*nx, qy+beyond*ny)
+	s := span{long: long, ux: (bx - ax) / long, uy: (by - ay) / long}
+	s.nx, s.ny = s.uy, -s.ux // left of the way, where y is down
+	if away < 0 {
+		away, s.nx, s.ny = -away, -s.nx, -s.ny
 	}
-	level := math.Abs(uy) < 0.5
-	room := 1.3 * d.page.Text
-	if level {
-		room = d.width(words)
+	s.px, s.py = ax+away*s.nx, ay+away*s.ny
+	s.qx, s.qy = bx+away*s.nx, by+away*s.ny
+	if away > 8 {
+		d.thin(ax+3*s.nx, ay+3*s.ny, s.px+5*s.nx, s.py+5*s.ny)
+		d.thin(bx+3*s.nx, by+3*s.ny, s.qx+5*s.nx, s.qy+5*s.ny)
 	}
-	const arrow = 9
-	turn := ""
-	mx, my := (px+qx)/2, (py+qy)/2
-	if long >= 2*arrow+4 {
-		d.thin(px, py, qx, qy)
-		d.arrow(px, py, -ux, -uy)
-		d.arrow(qx, qy, ux, uy)
+	if long >= 2*arrowLong+4 {
+		d.thin(s.px, s.py, s.qx, s.qy)
+		d.arrow(s.px, s.py, -s.ux, -s.uy)
+		d.arrow(s.qx, s.qy, s.ux, s.uy)
 	} else {
-		d.thin(px-2*arrow*ux, py-2*arrow*uy, px, py)
-		d.thin(qx, qy, qx+2*arrow*ux, qy+2*arrow*uy)
-		d.arrow(px, py, ux, uy)
-		d.arrow(qx, qy, -ux, -uy)
+		d.thin(s.px-2*arrowLong*s.ux, s.py-2*arrowLong*s.uy, s.px, s.py)
+		d.thin(s.qx, s.qy, s.qx+2*arrowLong*s.ux, s.qy+2*arrowLong*s.uy)
+		d.arrow(s.px, s.py, s.ux, s.uy)
+		d.arrow(s.qx, s.qy, -s.ux, -s.uy)
 	}
-	if !level && long >= d.width(words)+2*arrow { // written along the line
-		turn = fmt.Sprintf(` transform="rotate(-90 %s %s)"`, d.px(mx), d.px(my))
-	} else if long < room+2*arrow {
-		side := math.Copysign(1, away)
-		mx, my = mx+side*nx*(d.page.Text*0.9), my+side*ny*(d.page.Text*0.9)
-		if !level {
-			anchor := Begin
-			if side*nx < 0 {
-				anchor = End
-			}
-			d.over.WriteString(d.text(mx, my, words, anchor, ""))
-			return
-		}
+	d.dimensionText(s, words)
+}
+
+// dimensionText writes the words of a dimension: over a level line; along an
+// upright one, or beside it where that is too short.
+func (d *Drawing) dimensionText(s span, words string) {
+	x, y := (s.px+s.qx)/2, (s.py+s.qy)/2
+	over := 0.7 * d.page.Text
+	switch {
+	case math.Abs(s.uy) < 0.5:
+		d.over.WriteString(d.text(x, y-over, words, Middle, ""))
+	case s.long >= d.width(words):
+		x -= over
+		turn := fmt.Sprintf(` transform="rotate(-90 %s %s)"`, d.px(x), d.px(y))
+		d.over.WriteString(d.text(x, y, words, Middle, turn))
+	case s.nx < 0:
+		d.over.WriteString(d.text(x-over, y, words, End, ""))
+	default:
+		d.over.WriteString(d.text(x+over, y, words, Begin, ""))
 	}
-	d.over.WriteString(d.text(mx, my, words, Middle, turn))
 }
 
 // thin draws a line of a dimension or a leader, in pixels.
@@ -71,9 +75,8 @@ func (d *Drawing) thin(x0, y0, x1, y1 float64) {
 
 // arrow draws an arrowhead whose tip is at x, y and points along u.
 func (d *Drawing) arrow(x, y, ux, uy float64) {
-	const long, half = 9, 3
 	fmt.Fprintf(&d.over, `<path d="M%s %sL%s %sL%s %sZ" fill="%s"/>`+"\n", d.px(x), d.px(y),
-		d.px(x-long*ux-half*uy), d.px(y-long*uy+half*ux), d.px(x-long*ux+half*uy), d.px(y-long*uy-half*ux), ink)
+		d.px(x-arrowLong*ux-arrowHalf*uy), d.px(y-arrowLong*uy+arrowHalf*ux), d.px(x-arrowLong*ux+arrowHalf*uy), d.px(y-arrowLong*uy-arrowHalf*ux), ink)
 }
 
 // Level marks the level of a liquid or of groundwater: a triangle that stands

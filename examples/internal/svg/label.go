@@ -43,7 +43,8 @@ func (d *Drawing) margin(s Side) float64 {
 	return d.page.MarginRight
 }
 
-// drawLabels places and writes all labels.
+// drawLabels places and writes all labels. A column that is taller than the
+// picture makes the picture grow.
 func (d *Drawing) drawLabels() string {
 	var b strings.Builder
 	for _, side := range []Side{Left, Right} {
@@ -53,6 +54,11 @@ func (d *Drawing) drawLabels() string {
 				column = append(column, &d.labels[i])
 			}
 		}
+		tall := 2.0 * edge
+		for _, l := range column {
+			tall += d.tall(l)
+		}
+		d.height = max(d.height, tall)
 		d.place(column)
 		for _, l := range column {
 			d.writeLabel(&b, l)
