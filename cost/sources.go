@@ -22,4 +22,22 @@ var (
 	BagMix = &manway.Source{ID: "bagged-mix", Title: "Yield of bagged concrete mix", Body: "", Year: 0}
 	// FM5434 is a field manual of earthmoving.
 	FM5434 = &manway.Source{ID: "fm-5-434", Title: "FM 5-434 Earthmoving Operations", Body: "US Army", Year: 2000}
+	// TrenchHours is a table of labour hours for work in small trenches.
+	TrenchHours = &manway.Source{ID: "trench-hours", Title: "Labour constants for excavation and trench work by hand"}
+	// BuildingEstimating is a textbook of quantities and costs.
+	BuildingEstimating = &manway.Source{ID: "estimating-building", Title: "Estimating in Building Construction", Body: "Dagostino and Peterson", Year: 2011}
+	// ManhoursManual is a manual of unit man-hours, its author not named.
+	ManhoursManual = &manway.Source{ID: "manhours-manual", Title: "Manual of unit man-hours"}
+	// PagePiping is a book of man-hours for piping.
+	PagePiping = &manway.Source{ID: "page-piping", Title: "Estimator's Piping Man-Hour Manual", Body: "J. S. Page", Year: 1999}
+	// Swell is a table of the swell of soils.
+	Swell = &manway.Source{ID: "swell-table", Title: "Swell of soils and rock"}
+	// ASTME1057 is the measure of the internal rate of return.
+	ASTME1057 = &manway.Source{ID: "astm-e1057", Title: "ASTM E1057 Measuring Internal Rate of Return and Adjusted Internal Rate of Return for Investments in Buildings", Body: "ASTM International", Year: 2015}
+	// ASTME1074 is the measure of net benefits.
+	ASTME1074 = &manway.Source{ID: "astm-e1074", Title: "ASTM E1074 Measuring Net Benefits and Net Savings for Investments in Buildings", Body: "ASTM International", Year: 2015}
+	// ASTME1121 is the measure of payback.
+	ASTME1121 = &manway.Source{ID: "astm-e1121", Title: "ASTM E1121 Measuring Payback for Investments in Buildings", Body: "ASTM International", Year: 2015}
+	// ASTMA615 fixes the nominal sizes and weights of reinforcing bars.
+	ASTMA615 = &manway.Source{ID: "astm-a615", Title: "ASTM A615 Deformed and Plain Carbon-Steel Bars for Concrete Reinforcement", Body: "ASTM International", Year: 2020}
 )
