@@ -28,30 +28,30 @@ const (
 	ByWeight
 )
 
-// Force says how binding a rule is as it is known here.
-type Force uint8
+// Binding says how binding a rule is as it is known here.
+type Binding uint8
 
-// The forces. Only a rule in force gives pass or fail.
+// The bindings. Only a rule in force gives pass or fail.
 const (
-	InForce    Force = iota
-	Advice           // of an association or a guide
-	Remembered       // its text was not read
-	Repealed         // replaced by a later text
+	InForce    Binding = iota
+	Advice             // of an association or a guide
+	Remembered         // its text was not read
+	Repealed           // replaced by a later text
 )
 
-var forces = [...]string{"in force", "advice", "remembered", "repealed"}
+var bindings = [...]string{"in force", "advice", "remembered", "repealed"}
 
 // String is in force, advice, remembered or repealed.
-func (f Force) String() string { return word(forces[:], int(f)) }
+func (b Binding) String() string { return word(bindings[:], int(b)) }
 
 // MarshalText is the same as String.
-func (f Force) MarshalText() ([]byte, error) { return []byte(f.String()), nil }
+func (b Binding) MarshalText() ([]byte, error) { return []byte(b.String()), nil }
 
 // GuardRule is one rule for the guarding of openings, as data.
 type GuardRule struct {
 	Code        string
 	Wants       string // in words
-	Force       Force
+	Binding     Binding
 	OpeningOver manway.Length // applies to openings larger than this
 	DepthUnder  manway.Length // applies where less soil than this lies over the lid; 0: at grade or above only
 	AnyDepth    bool          // applies however deep
@@ -123,7 +123,7 @@ func (l Lid) CheckGuard(g Guard, rules []GuardRule) (GuardCheck, error) {
 	for i := range rules {
 		f := rules[i].judge(g, w.Now)
 		r.Findings[i] = f
-		if rules[i].Force == Remembered {
+		if rules[i].Binding == Remembered {
 			r.Cautions |= manway.RememberedFigure
 		}
 		if f.WeightOnly && w.Heaviest > limit {
@@ -170,8 +170,8 @@ func (rule *GuardRule) judge(g Guard, weight manway.Mass) Finding {
 	}
 	f.Met = both(held, both(asked(rule.Secondary, g.Secondary), asked(rule.Label, g.Label)))
 	switch {
-	case rule.Force != InForce:
-		f.Reason = informs[rule.Force]
+	case rule.Binding != InForce:
+		f.Reason = informs[rule.Binding]
 	case f.Met == Yes:
 		f.Status = manway.Pass
 	case f.Met == No:

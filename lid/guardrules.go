@@ -8,7 +8,7 @@ var (
 	texas2012    = &manway.Source{ID: "tx-30-tac-285-2012", Title: "30 TAC 285.38 (text of 2012)", Body: "State of Texas", Year: 2012}
 	wisconsin    = &manway.Source{ID: "wi-sps-384", Title: "Wis. Admin. Code SPS 384.25", Body: "State of Wisconsin", Year: 2020}
 	indiana      = &manway.Source{ID: "in-16-41-25", Title: "Indiana Code 16-41-25-3", Body: "State of Indiana", Year: 2017}
-	minnesota    = &manway.Source{ID: "mn-7080", Title: "Minnesota Rules chapter 7080", Body: "State of Minnesota", Year: 2011}
+	minnesota    = &manway.Source{ID: "minn-r-7080", Title: "Minnesota Rules, chapter 7080, Individual Subsurface Sewage Treatment Systems", Body: "Minnesota Pollution Control Agency", Year: 2011}
 	northDakota  = &manway.Source{ID: "nd-lid-safety", Title: "Lid safety, advice", Body: "North Dakota Environmental Health Association", Year: 2018}
 	elDorado     = &manway.Source{ID: "ca-el-dorado", Title: "Septic components", Body: "El Dorado County, California", Year: 2020}
 	islandCounty = &manway.Source{ID: "wa-island-county", Title: "Septic maintenance", Body: "Island County, Washington", Year: 2020}
@@ -24,16 +24,16 @@ var guardRules = [...]GuardRule{
 		OpeningOver: 6 * manway.Inch, AnyOf: ByFastener | ByLock, Secondary: true,
 		Source: manway.Citation{Source: indiana, Place: "IC 16-41-25-3"}},
 	{Code: "mn-7080.1970", Wants: "locked, bolted, screwed, or at least 95 lb and not to be slid or flipped; warning label",
-		Force: Remembered, AnyDepth: true, AnyOf: ByLock | ByFastener | ByWeight, Weight: 95 * manway.Pound, Label: true,
+		Binding: Remembered, AnyDepth: true, AnyOf: ByLock | ByFastener | ByWeight, Weight: 95 * manway.Pound, Label: true,
 		Source: manway.Citation{Source: minnesota, Place: "7080.1970 item C"}},
 	{Code: "mn-7080.2290", Wants: "holding tank: secured where less than 6 in of soil covers it",
 		DepthUnder: 6 * manway.Inch, AnyOf: ByLock | ByFastener,
 		Source: manway.Citation{Source: minnesota, Place: "7080.2290 item C"}},
 	{Code: "nd-advice", Wants: "at least 95 lb, bolts, screws or a lock; a second guard suggested",
-		Force: Advice, AnyDepth: true, AnyOf: ByLock | ByFastener | ByWeight, Weight: 95 * manway.Pound, Secondary: true,
+		Binding: Advice, AnyDepth: true, AnyOf: ByLock | ByFastener | ByWeight, Weight: 95 * manway.Pound, Secondary: true,
 		Source: manway.Citation{Source: northDakota, Place: "lid safety"}},
 	{Code: "nsf-40", Wants: "treatment unit: padlock, cover removed with a tool, or at least 65 lb",
-		Force: Remembered, AnyDepth: true, AnyOf: ByLock | ByFastener | ByWeight, Weight: 65 * manway.Pound,
+		Binding: Remembered, AnyDepth: true, AnyOf: ByLock | ByFastener | ByWeight, Weight: 65 * manway.Pound,
 		Source: manway.Citation{Source: treatment, Place: "access protection"}},
 	{Code: "osha-1926.502", Wants: "during construction work: cover secured against displacement, and marked",
 		OpeningOver: 1.999 * manway.Inch, AnyDepth: true, AnyOf: ByLock | ByFastener, Label: true,
@@ -42,7 +42,7 @@ var guardRules = [...]GuardRule{
 		AnyDepth: true, Secondary: true,
 		Source: manway.Citation{Source: texas, Place: "285.38(c)"}},
 	{Code: "tx-285.38-2012", Wants: "padlock, cover removed with a tool, or at least 65 lb",
-		Force: Repealed, AnyDepth: true, AnyOf: ByLock | ByFastener | ByWeight, Weight: 65 * manway.Pound,
+		Binding: Repealed, AnyDepth: true, AnyOf: ByLock | ByFastener | ByWeight, Weight: 65 * manway.Pound,
 		Source: manway.Citation{Source: texas2012, Place: "285.38(e)(3)"}},
 	{Code: "uk-ad-h", Wants: "access cover lockable or made so that nobody gets in",
 		AnyDepth: true, AnyOf: ByLock | ByFastener,

@@ -155,20 +155,23 @@ type EndLimit struct {
 	Multipliers Multipliers
 	Limit       manway.Mass // at full precision
 	ByHand      manway.Mass // with each multiplier to two decimals as the manual's tables print it
+	Index       float64     // lifting index, load/Limit; 0 where the limit or the load is 0
+	IndexByHand float64     // load over ByHand rounded to one decimal, as the manual does
 }
 
 // LiftLimit is the recommended weight limit of one lift by one person.
 type LiftLimit struct {
-	Standing Standing
-	Limit    manway.Mass // of the end that governs; 0 unless Standing is Limited
-	ByHand   manway.Mass // the same by the manual's rounded multipliers
-	Index    float64     // lifting index, Load/Limit; 0 unless Limited and a Load is given
-	AtOrigin EndLimit
-	AtEnd    EndLimit // destination; counts only where Control is asked for
-	Governs  End
-	Outside  Outside // why it is not covered
-	Cautions manway.Cautions
-	lift     Lift
+	Standing    Standing
+	Limit       manway.Mass // of the end that governs; 0 unless Standing is Limited
+	ByHand      manway.Mass // the same by the manual's rounded multipliers
+	Index       float64     // lifting index of that end
+	IndexByHand float64     // the same by hand
+	AtOrigin    EndLimit
+	AtEnd       EndLimit // destination; counts only where Control is asked for
+	Governs     End
+	Outside     Outside // why it is not covered
+	Cautions    manway.Cautions
+	lift        Lift
 }
 
 // End is one end of a lift.
@@ -221,14 +224,14 @@ func (l Lift) Limit() (LiftLimit, error) {
 	}
 	r.AtOrigin = l.at(l.Origin)
 	r.AtEnd = l.at(l.Destination)
-	r.Limit, r.ByHand = r.AtOrigin.Limit, r.AtOrigin.ByHand
-	if l.Control && r.AtEnd.Limit < r.Limit {
-		r.Limit, r.ByHand, r.Governs = r.AtEnd.Limit, r.AtEnd.ByHand, AtDestination
+	end := r.AtOrigin
+	if l.Control && r.AtEnd.Limit < end.Limit {
+		end, r.Governs = r.AtEnd, AtDestination
 	}
+	r.Limit, r.ByHand, r.Index, r.IndexByHand = end.Limit, end.ByHand, end.Index, end.IndexByHand
 	r.Standing = NoLift
 	if r.Limit > 0 {
 		r.Standing = Limited
-		r.Index = float64(l.Load) / float64(r.Limit)
 	}
 	if l.Load > heavyLift || r.Index > 1 {
 		r.Cautions |= manway.HeavyLift
@@ -259,5 +262,12 @@ func (l Lift) at(end Reach) EndLimit {
 		Frequency:  twoDecimals(m.Frequency),
 		Grip:       m.Grip,
 	}
-	return EndLimit{m, c.load * manway.Mass(m.product()), c.load * manway.Mass(hand.product())}
+	r := EndLimit{Multipliers: m, Limit: c.load * manway.Mass(m.product()), ByHand: c.load * manway.Mass(hand.product())}
+	if r.Limit > 0 {
+		r.Index = float64(l.Load / r.Limit)
+	}
+	if tenths := math.Floor(r.ByHand.In(c.weight)*10+0.5+1e-9) / 10; tenths > 0 {
+		r.IndexByHand = l.Load.In(c.weight) / tenths
+	}
+	return r
 }

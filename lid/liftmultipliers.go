@@ -10,6 +10,7 @@ import (
 // 7-12), lengths in the edition's own unit.
 type liftConstants struct {
 	length     manway.Length // the unit
+	weight     manway.Mass   // the unit of weight
 	load       manway.Mass   // LC
 	near, far  float64       // H: least that counts, most
 	knuckle    float64       // V at which VM is 1 and the tables change
@@ -25,12 +26,12 @@ type liftConstants struct {
 
 var constants = [...]liftConstants{
 	USEdition: {
-		length: manway.Inch, load: 51 * manway.Pound, near: 10, far: 25, knuckle: 30, slope: 0.0075,
+		length: manway.Inch, weight: manway.Pound, load: 51 * manway.Pound, near: 10, far: 25, knuckle: 30, slope: 0.0075,
 		high: 70, travel: 1.8, least: 10, beyond: 8, beyondLow: 10, lowV: 10,
 		misprinted: [3][2]float64{{22, 0.46}, {23, 0.44}},
 	},
 	MetricEdition: {
-		length: manway.Centimetre, load: 23 * manway.Kilogram, near: 25, far: 63, knuckle: 75, slope: 0.003,
+		length: manway.Centimetre, weight: manway.Kilogram, load: 23 * manway.Kilogram, near: 25, far: 63, knuckle: 75, slope: 0.003,
 		high: 175, travel: 4.5, least: 25, beyond: 20, beyondLow: 25, lowV: 25,
 		misprinted: [3][2]float64{{}, {}, {130, 0.86}},
 	},

@@ -31,6 +31,9 @@ func (w Way) String() string { return word(ways[:], int(w)) }
 // MarshalText is the same as String.
 func (w Way) MarshalText() ([]byte, error) { return []byte(w.String()), nil }
 
+// UnmarshalText accepts the words of String.
+func (w *Way) UnmarshalText(text []byte) error { return readWord(w, "way", ways[:], text) }
+
 // Shares of the cover's weight that were measured at the handle of a tool
 // (congress paper quoted in a trade magazine).
 const (

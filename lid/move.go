@@ -29,7 +29,7 @@ type Moves struct {
 	Seating   Seating
 	Methods   [Ways]Method
 	Least     Way // of the least first pull by hand among those possible or not excluded
-	Pull      PullLimit
+	Pull      HandForce
 	SlingLeg  manway.Force // tension of one sling leg; of three or four legs two carry
 	GearLimit manway.Force // least rated breaking strength of one leg's hardware: 5 times
 	OnePerson LiftLimit    // of the revised lifting equation, for the lid lifted flat at its edge
@@ -113,7 +113,7 @@ func (l Lid) Move(c MoveCase) (Moves, error) {
 		m.Methods[i] = l.method(Way(i), c, friction, &m)
 	}
 	m.Least = m.least()
-	m.Pull = PullAt(c.HandHeight)
+	m.Pull = HandForceAt(PullTwoHands, c.HandHeight)
 	m.hoisting(c.Slings)
 	l.onePerson(c, &m)
 	return m, nil

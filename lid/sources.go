@@ -7,7 +7,7 @@ var (
 	// NIOSH94110 is the manual of the revised lifting equation.
 	NIOSH94110 = &manway.Source{ID: "niosh-94-110", Title: "Applications Manual for the Revised NIOSH Lifting Equation, Pub. 94-110 (rev. 9/2021)", Body: "Waters, Putz-Anderson, Garg; National Institute for Occupational Safety and Health", Year: 1994}
 	// HSETeam is the rule of two thirds and one half for lifting in a team.
-	HSETeam = &manway.Source{ID: "hse-manual-handling", Title: "Manual Handling Operations Regulations, guidance on regulations (L23)", Body: "Health and Safety Executive (UK)", Year: 2016}
+	HSETeam = &manway.Source{ID: "hse-l23", Title: "Manual Handling Operations Regulations, guidance on regulations (L23)", Body: "Health and Safety Executive (UK)", Year: 2016}
 	// MILSTD1472D is the US military rule for lifting in a team.
 	MILSTD1472D = &manway.Source{ID: "mil-std-1472d", Title: "MIL-STD-1472D Human Engineering Design Criteria", Body: "US Department of Defense", Year: 1989}
 	// PushPull is the guideline table of hand forces by hand height.
@@ -21,7 +21,7 @@ var (
 	// Timoshenko is the book of plates.
 	Timoshenko = &manway.Source{ID: "timoshenko-plates", Title: "Theory of Plates and Shells, 2nd ed.", Body: "Timoshenko and Woinowsky-Krieger", Year: 1959}
 	// Roark is the handbook of stress and strain.
-	Roark = &manway.Source{ID: "roark-7", Title: "Roark's Formulas for Stress and Strain, 7th ed.", Body: "Young and Budynas", Year: 2002}
+	Roark = &manway.Source{ID: "roark-formulas", Title: "Roark's Formulas for Stress and Strain", Body: "Young, Budynas and Sadegh", Year: 2012}
 	// Carver is the theorem of a rectangle inside a rectangle.
 	Carver = &manway.Source{ID: "carver-1957", Title: "Solution to problem E 1225, rectangles in rectangles, American Mathematical Monthly 64", Body: "Carver", Year: 1957}
 	// ISO9223 gives the first year of corrosion in air by category.
