@@ -5,8 +5,9 @@
 // # Reading
 //
 // Flags describe one record. With -in FILE, or - for standard input, records
-// come from JSON lines, from CSV, or from one JSON document that starts with a
-// line that is only "{". Flags given beside -in are the values of all records
+// come from JSON lines, from CSV, or from one JSON document of many lines: it
+// starts with a line that is only "{", or its file is named .json and its first
+// line is no whole record. Flags given beside -in are the values of all records
 // that do not give their own.
 //
 // A CSV header holds the names of the JSON fields, with dots for nested ones. A

@@ -104,24 +104,54 @@ const (
 	goodOut  = `{"id":"a","gal":239.376623377,"walls":0}` + "\n"
 )
 
-func TestRun(t *testing.T) {
+// sources writes files of several kinds into a folder.
+func sources(t *testing.T) string {
 	dir := t.TempDir()
 	for name, text := range map[string]string{
 		"empty.jsonl": "", "zeros.json": strings.Repeat("\x00", 1<<20), "two.jsonl": goodLine + goodLine,
 		"pretty.json": "{\n\"id\": \"a\",\n\"size\": {\"length\": \"8 ft\"},\n\"depth\": \"12 in\"\n}\n",
 		"wrong.json":  "{\n\"id\": \"a\",\n\"size\": {\"length\": \"8 ft\"},\n\"depth\": 12,\n\"colour\": 3\n}\n",
+		"dense.json":  "{\"id\": \"a\", \"depth\": \"12 in\",\n\"size\": {\"length\": \"8 ft\"}}",
+		"lines.json":  goodLine + goodLine,
 		"list.json":   "[" + goodLine + "]",
 	} {
 		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
 			t.Fatal(err)
 		}
 	}
-	for _, c := range []struct {
-		name, args, stdin string
-		code              int
-		stdout            string
-		stderr            string // a part of it; empty: nothing at all
-	}{
+	return dir
+}
+
+// call is a command line, and what comes of it.
+type call struct {
+	name, args, stdin string
+	code              int
+	stdout            string
+	stderr            string // a part of it; empty: nothing at all
+}
+
+func check(t *testing.T, calls []call) {
+	t.Helper()
+	for _, c := range calls {
+		t.Run(c.name, func(t *testing.T) {
+			var stdout, stderr strings.Builder
+			code := vats().Run(strings.Fields(c.args), strings.NewReader(c.stdin), &stdout, &stderr)
+			if code != c.code {
+				t.Errorf("exit %d, want %d", code, c.code)
+			}
+			if diff := cmp.Diff(c.stdout, stdout.String()); diff != "" {
+				t.Error(diff)
+			}
+			if got := stderr.String(); c.stderr == "" && got != "" || !strings.Contains(got, c.stderr) {
+				t.Errorf("stderr %q, want %q in it", got, c.stderr)
+			}
+		})
+	}
+}
+
+// One record is described by flags.
+func TestFlags(t *testing.T) {
+	check(t, []call{
 		{"flags", "-id a -length 8ft -depth 12in", "", 0, "a: 239.4 gal\n", ""},
 		{"flags, json", "-id a -length 8ft -depth 12in -water 3in -out json", "", 0,
 			`{"id":"a","gal":239.376623377,"water":"3 in","walls":0}` + "\n", ""},
@@ -133,7 +163,13 @@ func TestRun(t *testing.T) {
 			`{"id":"a","errors":[{"field":"size.length","value":"1 in","want":"1 ft to 40 ft"}]}` + "\n", ""},
 		{"flags refused, csv", "-id a -length 1in -out csv", "", 1,
 			"id,gal,walls,errors\na,,,size.length 1 in: want 1 ft to 40 ft\n", ""},
+	})
+}
 
+// What cannot be run at all exits 2 and writes nothing.
+func TestWrongCalls(t *testing.T) {
+	dir := sources(t)
+	check(t, []call{
 		{"no arguments", "", "", 2, "", "vat: no record: want the flags of one, or -in FILE (vat -h is the manual)\n"},
 		{"bare number", "-length 8", "", 2, "", "want a number with a unit: in, ft"},
 		{"unknown flag", "-size 8", "", 2, "", "flag provided but not defined: -size"},
@@ -146,7 +182,13 @@ func TestRun(t *testing.T) {
 		{"list", "-in " + dir + "/list.json", "", 2, "", "a JSON list: want one JSON object a line"},
 		{"drawing of two", "-out svg " + dir + "/two.jsonl", "", 1, "", "vat: line 2: "},
 		{"empty stdin", "-in - -out json", "", 0, "", "vat: standard input: no records in it\n"},
+	})
+}
 
+// Records come from JSON lines and documents.
+func TestRecords(t *testing.T) {
+	dir := sources(t)
+	check(t, []call{
 		{"json lines", "-in - -out json", goodLine + "\n  \n" + goodLine, 0, goodOut + goodOut, ""},
 		{"no last newline", "-in - -out json", strings.TrimSpace(goodLine), 0, goodOut, ""},
 		{"windows lines", "-in - -out json", "\ufeff" + strings.ReplaceAll(goodLine+goodLine, "\n", "\r\n"), 0, goodOut + goodOut, ""},
@@ -154,15 +196,23 @@ func TestRun(t *testing.T) {
 			`{"id":"a","gal":239.376623377,"water":"3 in","walls":0}` + "\n", ""},
 		{"text", "-in -", goodLine, 0, "a: 239.4 gal\n", ""},
 		{"document", "-out json " + dir + "/pretty.json", "", 0, goodOut, ""},
+		{"document, dense", "-out json " + dir + "/dense.json", "", 0, goodOut, ""},
+		{"lines, named json", "-out json " + dir + "/lines.json", "", 0, goodOut + goodOut, ""},
 		{"document drawn", "-out svg " + dir + "/pretty.json", "", 0, "<svg>a</svg>\n", ""},
 		{"document refused", dir + "/wrong.json", "", 1, "",
 			"vat: line 4: depth 12: want text in quotes: a number with a unit: in, ft, yd, mm, cm, m\nvat: line 5: colour 3: want a known field: one of id, size"},
+	})
+}
 
+// A refused record stands in its place, the others are written.
+func TestRefusals(t *testing.T) {
+	check(t, []call{
 		{"refused in place", "-in - -out json", goodLine + `{"id":"b","size":{"length":"8 ft","lenght":1}}` + "\n" + goodLine, 1,
 			goodOut + `{"id":"b","errors":[{"field":"size.lenght","value":"1","want":"a known field: did you mean length?","line":2}]}` + "\n" + goodOut,
 			"vat: 1 of 3 records refused\n"},
 		{"refused in text", "-in -", `{"id":"b","walls":[{"at":"9 ft"},{"at":"1 ft"}],"size":{"length":"8 ft"}}`, 1,
 			"b: refused: line 1: walls[0].at 9 ft: want 0 in to 8 ft\n", "refused"},
+		{"refused in text, no id", "-in -", "{}{}", 1, "no id: refused: line 1: {}{: want nothing after the end of the document\n", "refused"},
 		{"repeated", "-in - -out json", `{"id":"b","depth":"1 in","depth":"2 in"}`, 1,
 			`{"id":"b","errors":[{"field":"depth","value":"2 in","want":"the field once: it stands on line 1 already","line":1}]}` + "\n", "refused"},
 		{"repeated, escaped", "-in - -out json", `{"id":"b","depth":"1 in","dept\u0068":"2 in"}`, 1,
@@ -181,7 +231,12 @@ func TestRun(t *testing.T) {
 			`{"id":null,"errors":[{"field":"","value":"byte 0xff","want":"text in UTF-8","line":1}]}` + "\n", "refused"},
 		{"not a number", "-in - -out json", `{"id":"b","size":{"length":"8 ft"},"share":13}` + "\n" + goodLine, 1,
 			`{"id":"b","errors":[{"field":"","value":"the result","want":"a finite number, not NaN: this is a defect of the program","line":1}]}` + "\n" + goodOut, "refused"},
+	})
+}
 
+// Records come from CSV.
+func TestCSV(t *testing.T) {
+	check(t, []call{
 		{"csv", "-in - -out json", "id,size.length,size.width,depth\na,8 ft,4',12\"\n", 0, goodOut, ""},
 		{"csv with units", "-in - -out csv", "id,size.length_in,size.width_mm,depth_ft,water_in,people\na,96,1219.2,1,,3\n=b,96,1219.2,1,4,\n", 0,
 			"id,gal,walls,errors\na,239.376623377,0,\n'=b,239.376623377,0,\n", ""},
@@ -197,19 +252,5 @@ func TestRun(t *testing.T) {
 				"d,239.376623377,0,\n", "3 of 4 records refused"},
 		{"csv header", "-in -", "id,lenght,depth_furlong,people_in,id\n", 2, "", `column "lenght": want a known field`},
 		{"csv nothing known", "-in -", "hello\nworld\n", 2, "", `column "hello"`},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			var stdout, stderr strings.Builder
-			code := vats().Run(strings.Fields(c.args), strings.NewReader(c.stdin), &stdout, &stderr)
-			if code != c.code {
-				t.Errorf("exit %d, want %d", code, c.code)
-			}
-			if diff := cmp.Diff(c.stdout, stdout.String()); diff != "" {
-				t.Error(diff)
-			}
-			if got := stderr.String(); c.stderr == "" && got != "" || !strings.Contains(got, c.stderr) {
-				t.Errorf("stderr %q, want %q in it", got, c.stderr)
-			}
-		})
-	}
+	})
 }

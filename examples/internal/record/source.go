@@ -2,6 +2,7 @@ package record
 
 import (
 	"bytes"
+	"encoding/json"
 	"errors"
 	"fmt"
 	"io"
@@ -85,16 +86,26 @@ func (s *source) sniff() error {
 	case len(first) == 0:
 		return nil
 	case first[0] == '{':
-		if second := bytes.TrimLeft(first[1:], " \t\r"); len(second) > 0 && second[0] == '\n' {
-			if second = bytes.TrimLeft(second, " \t\r\n"); len(second) > 0 && (second[0] == '"' || second[0] == '}') {
-				s.format = jsonDocument
-			}
+		if opensDocument(first, extension == ".json") {
+			s.format = jsonDocument
 		}
 		return nil
 	case extension == ".json" || extension == ".jsonl" || extension == ".ndjson":
 		return nil
 	}
 	return s.takeHeader(first, rest)
+}
+
+// opensDocument reports whether the head is that of one JSON document of many
+// lines: the first line is only "{" and a name follows, or, where the file is
+// named so, the first line is not a whole record.
+func opensDocument(head []byte, named bool) bool {
+	first, rest, _ := bytes.Cut(head, []byte("\n"))
+	if first = bytes.TrimSpace(first); len(first) > 1 {
+		return named && !json.Valid(first)
+	}
+	rest = bytes.TrimLeft(rest, " \t\r\n")
+	return len(rest) > 0 && (rest[0] == '"' || rest[0] == '}')
 }
 
 // takeHeader takes the first line off a CSV source.

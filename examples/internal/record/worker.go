@@ -229,8 +229,11 @@ func (w *worker[In, Out]) refuse(id string, faults strictjson.Faults) {
 		w.row.errors = faults.Error()
 		w.out, _ = w.row.end()
 	default:
+		if id = oneLine(id); id == "" {
+			id = "no id"
+		}
 		for _, f := range faults {
-			w.out = fmt.Appendf(w.out, "%s: refused: %s\n", oneLine(id), f.Error())
+			w.out = fmt.Appendf(w.out, "%s: refused: %s\n", id, f.Error())
 		}
 	}
 }
