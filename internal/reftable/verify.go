@@ -44,7 +44,7 @@ func Verify(sources []Source, rows Rows) error {
 		source, ok := listed[row.Source]
 		if !ok {
 			fault("%s: source %q is not in sources.csv", row.at(), row.Source)
-		} else if source.Body == "" && !slices.Contains([]string{"practice", "trade page", "derived"}, row.Status) {
+		} else if source.Body == "" && !slices.Contains([]string{"practice", "trade page", "erratum", "derived"}, row.Status) {
 			fault("%s: source %s has no body, so the status cannot be %q", row.at(), row.Source, row.Status)
 		}
 		used[row.Source] = true
