@@ -15,49 +15,88 @@ var ErrTips = errors.New("plate: the slab tips or lifts off its bearings under t
 var ErrContact = errors.New("plate: the search for the bearings in contact did not settle")
 
 const (
-	boldSteps = 12  // steps that change every wrong bearing at once
-	mostSteps = 400 // steps after which the search is given up
+	mostSteps = 600   // of the search
+	patience  = 8     // steps without fewer wrong bearings, before only one is changed
+	softness  = 1e-10 // stiffness of an open bearing in the careful search, as a part of the slab's
 )
 
 // seat finds which bearings stay in contact and their displacements. The
 // unknowns on bearings are eliminated last, so what is left of the stiffness is
 // a small dense matrix: v holds their condensed loads on entry, their
-// displacements on return. A bearing opens where it would pull and closes where
-// the slab would sink into it; the slope along a support is held at a bearing
-// whose neighbours are in contact too. Deflections count positive downwards, the
-// way the loads push.
+// displacements on return. Deflections count positive downwards, the way the
+// loads push. A bearing opens where it would pull and closes where the slab would
+// sink into it.
+//
+// The slope along a support is held too where a bearing and its neighbours are in
+// contact, as it is along a bilateral support. With that rule the search nearly
+// always settles in a few steps, but it need not. If it does not, the bearings
+// are taken as separate points with free slopes, which is a convex problem: its
+// linear complementarity conditions are met after finitely many steps when the
+// first wrong bearing alone is changed as soon as changing all of them no longer
+// helps (K. G. Murty 1974; J. J. Judice and F. M. Pires 1994). The slopes are then
+// held for the contacts found.
 func (s *Solver) seat(v []float64) error {
 	s.open = zeroed(s.open, len(s.bearings))
 	if len(v) == 0 {
 		return nil
 	}
-	root := &s.fronts[len(s.fronts)-1]
-	k := s.updates[2*root.depth+root.side]
 	s.seatLoad = append(s.seatLoad[:0], v...)
-	bold := true
-	for step := 0; step < mostSteps; step++ {
-		if step == boldSteps {
-			bold = false
+	s.points = false
+	if s.search(v) {
+		return nil
+	}
+	clear(s.open)
+	s.points = true
+	found := s.search(v)
+	s.points = false
+	if !found {
+		return ErrContact
+	}
+	if !s.settle(v) {
+		return ErrTips
+	}
+	return nil
+}
+
+// search changes contacts until none is wrong. It gives up when there is no
+// equilibrium, or after many steps; with slopes held, when patience ends.
+func (s *Solver) search(v []float64) bool {
+	best, left := len(v)+1, patience
+	for range mostSteps {
+		if !s.settle(v) {
+			return false
 		}
-		if !s.settle(k, v) {
-			if !bold {
-				return ErrTips
+		s.findWrong(v)
+		wrong := s.wrong
+		if len(wrong) == 0 {
+			return true
+		}
+		left--
+		if len(wrong) < best {
+			best, left = len(wrong), patience
+		}
+		if left < 0 {
+			if !s.points {
+				return false
 			}
-			// Opening one bearing at a time finds an equilibrium if there is one.
-			bold = false
-			clear(s.open)
-			continue
+			wrong = wrong[:1]
 		}
-		if s.adjust(k, v, bold) {
-			return nil
+		for _, b := range wrong {
+			s.open[b] = !s.open[b]
 		}
 	}
-	return ErrContact
+	return false
+}
+
+// bearingStiffness is the dense stiffness of the unknowns on bearings.
+func (s *Solver) bearingStiffness() []float64 {
+	root := &s.fronts[len(s.fronts)-1]
+	return s.updates[2*root.depth+root.side]
 }
 
 // settle solves for the bearing displacements with the present contacts.
-func (s *Solver) settle(k, v []float64) bool {
-	n := len(v)
+func (s *Solver) settle(v []float64) bool {
+	n, k := len(v), s.bearingStiffness()
 	s.loose = s.loose[:0]
 	for c := range n {
 		if !s.seated(c) {
@@ -75,12 +114,15 @@ func (s *Solver) settle(k, v []float64) bool {
 		for b, col := range s.loose[:a+1] {
 			s.seatK[a*m+b] = k[int(row)*n+int(col)]
 		}
+		if s.points && s.order[s.held+int(row)]%4 == iW {
+			s.seatK[a*m+a] += softness * k[int(row)*(n+1)]
+		}
 	}
 	if !factorPanel(s.seatK, m, m) {
 		return false
 	}
 	for a, row := range s.loose {
-		if p := s.seatK[a*m+a]; !(p*p > leastPivot*k[int(row)*(n+1)]) {
+		if p := s.seatK[a*m+a]; !s.points && !(p*p > leastPivot*k[int(row)*(n+1)]) {
 			return false
 		}
 	}
@@ -100,6 +142,9 @@ func (s *Solver) seated(c int) bool {
 		return false
 	}
 	next := s.bearings[b].next
+	if s.points && d%4 != iW {
+		return false
+	}
 	switch d % 4 {
 	case iWx:
 		return !s.opened(next[0]) && !s.opened(next[1])
@@ -111,21 +156,21 @@ func (s *Solver) seated(c int) bool {
 
 func (s *Solver) opened(b int32) bool { return b >= 0 && s.open[b] }
 
-// adjust opens bearings that pull and closes those that the slab sinks into: all
-// of them when bold, else the worst one. It reports true when none is wrong.
-func (s *Solver) adjust(k, v []float64, bold bool) bool {
-	n := len(v)
-	most := 0.0 // the largest support force, for scale
+// findWrong lists the bearings that pull and the open ones that the slab sinks
+// into.
+func (s *Solver) findWrong(v []float64) {
+	n, k := len(v), s.bearingStiffness()
 	s.seatV = resize(s.seatV, n)
 	copy(s.seatV, s.seatLoad)
 	kernel.Dsymv(blas.Lower, n, -1, k, n, v, 1, 1, s.seatV, 1)
+	most := 0.0 // the largest support force, for scale
 	for c, force := range s.seatV {
 		if s.order[s.held+c]%4 == iW {
 			most = max(most, force, -force)
 		}
 	}
-	const slack = 1e-9
-	worst, worstBy, right := int32(-1), 0.0, true
+	const slack = 1e-8
+	s.wrong = s.wrong[:0]
 	for c := range n {
 		d := s.order[s.held+c]
 		if d%4 != iW {
@@ -136,19 +181,8 @@ func (s *Solver) adjust(k, v []float64, bold bool) bool {
 		if s.open[b] {
 			by = v[c] * k[c*(n+1)]
 		}
-		if by <= slack*most {
-			continue
-		}
-		right = false
-		if bold {
-			s.open[b] = !s.open[b]
-		}
-		if by > worstBy {
-			worst, worstBy = b, by
+		if by > slack*most {
+			s.wrong = append(s.wrong, b)
 		}
 	}
-	if !bold && worst >= 0 {
-		s.open[worst] = !s.open[worst]
-	}
-	return right
 }

@@ -8,7 +8,8 @@ type Field struct {
 	Load     float64 // total load, N
 	Reaction float64 // total upward support force, N
 	// Residual is the largest unbalanced nodal force, or the difference between
-	// loads and reactions, as a part of the largest reaction or the load.
+	// loads and reactions if that is larger, as a part of the load (its parts
+	// added without sign).
 	Residual float64
 	// Uplift says where a bearing-only slab has lifted off its supports.
 	Uplift Uplift

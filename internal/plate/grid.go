@@ -178,7 +178,7 @@ func (s *Solver) makeGrid(m Mesh) {
 		}
 	}
 	for _, r := range m.Near {
-		size := math.Max(math.Min(r.X1-r.X0, r.Y1-r.Y0)/2, base/5)
+		size := math.Max(math.Min(r.X1-r.X0, r.Y1-r.Y0)/2, base/20)
 		s.x.near((r.X0+r.X1)/2, size)
 		s.y.near((r.Y0+r.Y1)/2, size)
 	}

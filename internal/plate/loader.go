@@ -7,8 +7,8 @@ import (
 
 // loader turns loads into forces on the unknowns of the nodes.
 type loader struct {
-	s   *Solver
-	out []float64
+	s    *Solver
+	out  []float64
 	lost bool // some load found no slab to act on
 }
 

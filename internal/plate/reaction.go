@@ -206,30 +206,38 @@ func (s *Solver) cornerOf(n int) int {
 
 // Shear is the average shear force per length, N/m, on a section of the slab: the
 // section x = at from y = from to y = to when axis is X, and the other way round
-// when it is Y. It comes from the moment equilibrium of the strip as wide as the
-// section and as long as the slab is thick (but no longer than it fits between
-// the edges and line supports on both sides of the section). Positive shear goes
-// with a moment that grows along the axis. ok is false unless the strip is all
-// slab.
+// when it is Y. It comes from the equilibrium of moments, Qx = dMx/dx + dMxy/dy,
+// averaged over the section: the first term from the moments on three sections no
+// further away than half a thickness (or a cell of the mesh) and on the same side of edges and line
+// supports, the second from the twisting moments at the ends. Positive shear goes
+// with a moment that grows along the axis. On a line support it is the shear just
+// before it. ok is false unless the sections are all slab.
 func (f *Field) Shear(axis Axis, at, from, to float64) (q float64, ok bool) {
 	s := f.solver
+	if s == nil || !(to > from) {
+		return 0, false
+	}
 	length := s.slab.Length
 	if axis == Y {
 		length = s.slab.Width
 	}
-	lo, hi := math.Max(0, at-s.slab.Thickness/2), math.Min(length, at+s.slab.Thickness/2)
+	a := s.axis(axis)
+	cell := a.find(math.Min(math.Max(at, 0), length))
+	reach := math.Max(s.slab.Thickness/2, a.lines[cell+1]-a.lines[cell])
+	lo, hi := math.Max(0, at-reach), math.Min(length, at+reach)
 	for _, l := range s.slab.Lines {
-		if l.Axis == axis && l.At > lo && l.At < hi {
-			if l.At < at {
-				lo = l.At
-			} else {
-				hi = l.At
-			}
+		switch {
+		case l.Axis != axis:
+		case l.At < at:
+			lo = math.Max(lo, l.At)
+		default:
+			hi = math.Min(hi, l.At)
 		}
 	}
-	if !(to > from && hi > lo) {
+	if !(hi > lo) {
 		return 0, false
 	}
+	ok = true
 	moment := func(a, b float64) (own, twist float64) {
 		x, y := a, b
 		if axis == Y {
@@ -242,16 +250,18 @@ func (f *Field) Shear(axis Axis, at, from, to float64) (q float64, ok bool) {
 		}
 		return v.M.X, v.M.XY
 	}
-	ok = true
-	for g, t := range gauss8 {
-		b := from + (to-from)*t
-		m0, _ := moment(lo+1e-9*(hi-lo), b)
-		m1, _ := moment(hi-1e-9*(hi-lo), b)
-		q += weight8[g] * (m1 - m0) / (hi - lo)
-		a := lo + (hi-lo)*t
-		_, t0 := moment(a, from)
-		_, t1 := moment(a, to)
-		q += weight8[g] * (t1 - t0) / (to - from)
+	// The parabola through three moments has this derivative at the section.
+	h := (hi - lo) / 2
+	u := (at - lo) / h // 0 to 2
+	slope := [3]float64{u - 1.5, 2 - 2*u, u - 0.5}
+	for k, c := range slope {
+		a := lo + float64(k)*h*(1-1e-9)
+		for g, t := range gauss8 {
+			m, _ := moment(a, from+(to-from)*t)
+			q += weight8[g] * c / h * m
+		}
 	}
-	return q, ok
+	_, t0 := moment(at, from)
+	_, t1 := moment(at, to)
+	return q + (t1-t0)/(to-from), ok
 }

@@ -43,6 +43,8 @@ type Solver struct {
 	strips            []strip
 	singular          []Point
 	open              []bool
+	wrong             []int32
+	points            bool // the bearings are taken as separate points
 	seatK, seatV      []float64
 	seatLoad          []float64
 	load              loader
@@ -155,34 +157,25 @@ func (s *Solver) displace(f *Field) error {
 func (s *Solver) balance(f *Field) {
 	f.reaction = resize(f.reaction, len(f.force))
 	s.internal(f.u, f.reaction, 0, s.x.cells(), 0, s.y.cells())
-	largest, left, total := 0.0, 0.0, 0.0
+	size, left, total := 0.0, 0.0, 0.0
 	for d, load := range f.force {
 		r := load - f.reaction[d]
 		f.reaction[d] = r
-		free := s.state[d] == unknown || s.state[d] == contact && !s.seated(int(s.number[d])-s.held)
-		switch {
-		case s.state[d] == absent:
+		if s.state[d] == unknown || s.state[d] == contact && !s.seated(int(s.number[d])-s.held) || s.state[d] == absent {
 			f.reaction[d] = 0
-		case d%4 != iW:
-			if free {
-				f.reaction[d] = 0
+			if d%4 == iW && s.state[d] != absent {
+				left = math.Max(left, math.Abs(r))
 			}
-		case free:
-			left = math.Max(left, math.Abs(r))
-			f.reaction[d] = 0
-		default:
-			largest = math.Max(largest, math.Abs(r))
-			total += r
+		}
+		if d%4 == iW {
+			size += math.Abs(load)
+			total += f.reaction[d]
 		}
 	}
 	f.Reaction = total
-	if largest > 0 {
-		f.Residual = left / largest
-		if size := math.Max(math.Abs(f.Load), largest); math.Abs(total-f.Load) > f.Residual*size {
-			f.Residual = math.Abs(total-f.Load) / size
-		}
-	} else {
-		f.Residual = left
+	f.Residual = math.Max(left, math.Abs(total-f.Load))
+	if size > 0 {
+		f.Residual /= size
 	}
 }
 
