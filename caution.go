@@ -74,6 +74,7 @@ const (
 	UnequalLevels
 	EstimateOnly
 	LicensedWork
+	FirstPull
 	endOfCautions
 )
 
@@ -112,6 +113,7 @@ var cautions = [...]Caution{
 	{"unequal-levels", Advise, "Do not leave one compartment full beside an empty one: the partition is loaded from one side."},
 	{"estimate-only", Advise, "An estimate, not a measurement."},
 	{"licensed-work", Advise, "Pumping, hauling and repair need the licence and permit that the local authority asks for."},
+	{"first-pull", Advise, "The first pull can exceed every figure here: dirt, ice and bond at the seat are not in it unless declared."},
 }
 
 // List is every caution of the set, those that say stop first.

@@ -36,6 +36,7 @@ type Bending struct {
 
 	person manway.Person
 	oneWay bool
+	round  bool
 }
 
 // boot is the radius of the circle on which a person stands, on one boot at
@@ -100,6 +101,7 @@ func (l Lid) Bend(c BendCase) (Bending, error) {
 		Cautions: manway.Screening | manway.KeepOffRoof | manway.GuardHole | manway.LocalCode,
 		Assumed:  w.Assumed,
 		oneWay:   l.Pieces > 1 && !l.Shape.Round(),
+		round:    l.Shape.Round(),
 	}
 	if b.Span == 0 {
 		b.Span = l.across()

@@ -35,10 +35,25 @@ type Moves struct {
 	OnePerson LiftLimit    // of the revised lifting equation, for the lid lifted flat at its edge
 	Team      [3]Team      // practice rules for 1, 2 and 3 people, no part of the equation
 	Alone     manway.Check // the whole weight against the one-person limit
-	Bond      manway.Force
+	Bond      manway.Force // declared; where none was, every first pull is a lower bound
+	SetDown   SetDown
 	Cautions  manway.Cautions
 	Assumed   manway.Assumptions
+
+	friction Friction
+	bar      Bar
+	people   int
 }
+
+// SetDown is where the lid goes and how it comes back.
+type SetDown struct {
+	Clear manway.Length // clear firm ground needed beside the opening, off the roof's edge: its width and 2 ft to pass
+	Hold  manway.Force  // at the near edge while it is let down on its seat: half its weight, by a bar and never by the fingers
+	Rolls bool          // a round lid on edge rolls: lay it flat
+}
+
+// passage is the way left beside a lid that lies on the ground, common practice.
+const passage = 2 * manway.Foot
 
 // Team is what some people lift together by the two published rules, from the
 // one-person limit where there is one.
@@ -105,10 +120,15 @@ func (l Lid) Move(c MoveCase) (Moves, error) {
 		return Moves{}, err
 	}
 	m := Moves{Weight: w, Bond: c.Bond, Seating: l.sit(c.Seat, w.Heaviest)}
-	m.Cautions = w.Cautions | m.Seating.Cautions | manway.Insects
+	m.Cautions = w.Cautions | m.Seating.Cautions | manway.Insects | manway.OverheadLines
+	if c.Bond == 0 {
+		m.Cautions |= manway.FirstPull
+	}
+	m.SetDown = SetDown{Clear: l.across() + passage, Hold: w.Heaviest.Weight() / 2, Rolls: l.Shape.Round()}
 	m.Assumed = w.Assumed | m.Seating.Assumed
 	friction, made := c.Seat.Friction.filled()
 	m.Assumed |= made
+	m.friction, m.bar, m.people = friction, c.Bar.filled(), max(c.Crew.People, 1)
 	for i := range m.Methods {
 		m.Methods[i] = l.method(Way(i), c, friction, &m)
 	}
