@@ -9,7 +9,7 @@ import (
 // OpenJoint is a gap between ring and roof, or between two rings, with ground
 // water outside.
 type OpenJoint struct {
-	Length manway.Length      // of the open part, along the joint; 1/4 in to 50 ft
+	Length manway.Length      // of the open part, along the joint; 1/100 in to 50 ft
 	Gap    manway.Length      // its width, 1/1000 in to 4 in
 	Wall   manway.Length      // length of the way through, 1/2 in to 2 ft
 	Depth  manway.Length      // of the joint below grade, 0 to 20 ft
@@ -85,7 +85,7 @@ func LeakOf(j OpenJoint) (Leakage, error) {
 
 func (j OpenJoint) validate() error {
 	var faults manway.InputErrors
-	manway.Within(&faults, "Length", j.Length, manway.Inch/4, 50*manway.Foot)
+	manway.Within(&faults, "Length", j.Length, manway.Inch/100, 50*manway.Foot)
 	manway.Within(&faults, "Gap", j.Gap, manway.Inch/1000, 4*manway.Inch)
 	manway.Within(&faults, "Wall", j.Wall, manway.Inch/2, 2*manway.Foot)
 	manway.Within(&faults, "Depth", j.Depth, 0, 20*manway.Foot)
@@ -114,5 +114,5 @@ func (l Leakage) Working(s manway.System) manway.Working {
 
 // Basis is where the two formulas come from.
 func (Leakage) Basis() []manway.Citation {
-	return []manway.Citation{{Source: hydraulicsHB, Place: "orifice under water, C 0.61"}, {Source: hydraulicsHB, Place: "laminar flow between parallel plates"}}
+	return []manway.Citation{{Source: fluids, Place: "orifice under water, C 0.61"}, {Source: fluids, Place: "laminar flow between parallel plates"}}
 }

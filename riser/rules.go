@@ -93,6 +93,9 @@ func (f *finder) fastening() {
 	within := !c.CoverDepth.above(SecureAbove) // at grade, or not known
 	if c.Fastened == No {
 		at := manway.Citation{Source: wisconsin384, Place: "384.25(7)(h)"}
+		if c.CoverDepth.above(0) {
+			at = manway.Citation{Source: minnesota7080, Place: "7080.2290 C: secured with less than 6 in of soil over it"}
+		}
 		switch {
 		case !within:
 			f.add(CoverUnfastened, Plan, "nothing but "+c.CoverDepth.String()+" of soil keeps the cover shut", at)

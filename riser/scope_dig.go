@@ -41,7 +41,7 @@ func (b *scoper) locate() {
 		days = usualLocateDays
 	}
 	b.each("locate", 1, "one call before any dig")
-	b.add("wait-locate", float64(days), strconv.Itoa(days)+" working days' notice", practice("one-call notice; 3 working days in Virginia, others differ"))
+	b.add("wait-locate", float64(days), strconv.Itoa(days)+" working days' notice", manway.Citation{Source: virginia811, Place: "3 working days; others differ"})
 }
 
 // surplus is soil left over, or wanting, after refilling.

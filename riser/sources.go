@@ -2,23 +2,52 @@ package riser
 
 import "manway.example/manway"
 
-// Sources used by this package alone.
+// Sources used by this package. Several are cited by other rooms too, under the
+// same ids.
 var (
-	texas285      = &manway.Source{ID: "tx-285", Title: "30 Texas Administrative Code Chapter 285, On-Site Sewage Facilities", Body: "State of Texas", Year: 2023}
-	texas285Old   = &manway.Source{ID: "tx-285-2012", Title: "30 Texas Administrative Code Chapter 285, text of 2012", Body: "State of Texas", Year: 2012}
-	wisconsin384  = &manway.Source{ID: "wi-sps-384", Title: "Wisconsin Administrative Code SPS 384", Body: "State of Wisconsin"}
-	carolina130A  = &manway.Source{ID: "nc-130a-335", Title: "North Carolina General Statutes 130A-335.1", Body: "State of North Carolina"}
-	indiana1641   = &manway.Source{ID: "in-16-41-25", Title: "Indiana Code 16-41-25", Body: "State of Indiana"}
-	oregon340     = &manway.Source{ID: "or-340-073", Title: "Oregon Administrative Rules 340-073", Body: "State of Oregon"}
-	minnesota7080 = &manway.Source{ID: "mn-7080", Title: "Minnesota Rules Chapter 7080", Body: "State of Minnesota"}
+	texas285      = &manway.Source{ID: "tx-30-tac-285", Title: "30 TAC 285.38, Prevention of Unauthorized Access to On-Site Sewage Facilities", Body: "State of Texas", Year: 2023}
+	texas285Old   = &manway.Source{ID: "tx-30-tac-285-2012", Title: "30 TAC 285.38 (text of 2012)", Body: "State of Texas", Year: 2012}
+	wisconsin384  = &manway.Source{ID: "wi-sps-384", Title: "Wis. Admin. Code SPS 384.25", Body: "State of Wisconsin", Year: 2020}
+	minnesota7080 = &manway.Source{ID: "minn-r-7080", Title: "Minnesota Rules, chapter 7080, Individual Subsurface Sewage Treatment Systems", Body: "Minnesota Pollution Control Agency", Year: 2008}
+	carolina130A  = &manway.Source{ID: "nc-130a-335", Title: "General Statutes 130A-335.1", Body: "State of North Carolina"}
+	oregon340     = &manway.Source{ID: "or-oar-340-073", Title: "Oregon Administrative Rules 340-073", Body: "State of Oregon"}
+	virginia811   = &manway.Source{ID: "va-one-call", Title: "One-call notice before digging", Body: "State of Virginia"}
 	aci224R       = &manway.Source{ID: "aci-224r", Title: "ACI 224R-01 Control of Cracking in Concrete Structures", Body: "American Concrete Institute", Year: 2001}
 	astmC990      = &manway.Source{ID: "astm-c990", Title: "C990 Joints for Concrete Pipe, Manholes and Precast Box Sections Using Preformed Flexible Joint Sealants", Body: "ASTM International"}
 	fm5434        = &manway.Source{ID: "fm-5-434", Title: "FM 5-434 Earthmoving Operations", Body: "US Army", Year: 2000}
-	storm2019     = &manway.Source{ID: "storm-2019", Title: "Industrial Process Plant Construction Estimating and Man-Hour Analysis", Body: "Storm, Gulf Professional Publishing", Year: 2019}
-	coverHours    = &manway.Source{ID: "manhours-manual", Title: "Manual of labour hours for site work (trade page)"}
-	burnett       = &manway.Source{ID: "burnett-anchoring", Title: "Anchoring sheet for buried tanks, permit file", Body: "Burnett County, Wisconsin"}
-	handTrench    = &manway.Source{ID: "hand-trench-hours", Title: "Table of hours for hand trenches by soil (trade page)"}
-	marylandLife  = &manway.Source{ID: "umd-septics-2022", Title: "Financial Resources for Septic Systems", Body: "University of Maryland Extension", Year: 2022}
-	hydraulicsHB  = &manway.Source{ID: "orifice-handbook", Title: "Discharge of a sharp-edged orifice and flow between parallel plates, the usual forms of fluid mechanics"}
+	storm2019     = &manway.Source{ID: "storm-manhours", Title: "Industrial Process Plant Construction Estimating and Man-Hour Analysis", Body: "Storm", Year: 2019}
+	coverHours    = &manway.Source{ID: "manhours-manual", Title: "Manual of unit man-hours"}
+	handTrench    = &manway.Source{ID: "trench-hours", Title: "Labour constants for excavation and trench work by hand"}
+	bagMix        = &manway.Source{ID: "bagged-mix", Title: "Yield of bagged concrete mix"}
+	burnett       = &manway.Source{ID: "burnett-anchoring", Title: "Permit file, tank anchoring sheet", Body: "Burnett County, Wisconsin", Year: 2000}
+	marylandLife  = &manway.Source{ID: "umd-septics", Title: "Financial Resources for Septic Systems", Body: "University of Maryland Extension", Year: 2022}
+	fluids        = &manway.Source{ID: "orifice-forms", Title: "Orifice and parallel plates, the usual forms of fluid mechanics"}
 	statics       = &manway.Source{ID: "statics", Title: "Geometry and statics"}
 )
+
+// Basis lists what the package rests on.
+func Basis() []manway.Citation {
+	return []manway.Citation{
+		{Source: statics, Place: "levels, lengths, prismoids, hydrostatics"},
+		{Source: texas285, Place: "285.38(c)-(d)"},
+		{Source: texas285Old, Place: "285.38(d)-(e)"},
+		{Source: wisconsin384, Place: "384.25(7)(h)"},
+		{Source: minnesota7080, Place: "7080.2290 C"},
+		{Source: carolina130A, Place: "(b)"},
+		{Source: oregon340, Place: "0025(2)"},
+		{Source: manway.OSHA1926, Place: "Subpart P, 1926.500(b), 1926.502(i)"},
+		{Source: manway.OSHA1910, Place: "1910.146"},
+		{Source: virginia811, Place: "working days of notice"},
+		{Source: aci224R, Place: "Table 4.1, remembered"},
+		{Source: astmC990, Place: "scope; half-volume rule in submittals"},
+		{Source: bagMix, Place: "0.0075 ft3/lb"},
+		{Source: fm5434, Place: "Table 1-1"},
+		{Source: storm2019, Place: "p. 55"},
+		{Source: handTrench, Place: "hand trench to 1 m"},
+		{Source: coverHours, Place: "remove frame and cover"},
+		{Source: burnett, Place: "lift x 1.5"},
+		{Source: marylandLife, Place: "tank life"},
+		{Source: fluids, Place: "orifice; parallel plates"},
+		manway.Citation{Source: manway.Practice, Place: "limits and hours marked so"},
+	}
+}
