@@ -36,20 +36,26 @@ const shallow = 0.3
 // s = sqrt(r^2 - z^2) the antiderivative of the section is
 //
 //	F(z) = (rho^2 z - z^3/3) atan(s/c) - 2/3 c z s
-//	       - c (r^2 + 2 rho^2)/3 asin(z/r) + 2/3 rho^3 atan(c z/(rho s))
+//	       - c (r^2 + 2 rho^2)/3 atan(z/s) + 2/3 rho^3 atan(c z/(rho s))
 //
 // and F(-r) = -F(r) = -pi/6 a^2 (2 rho + c).
 func capVolume(r, a, z float64) float64 {
-	z = min(max(z, -r), r)
 	c := capCentre(r, a)
 	rho := c + a
-	if a < shallow*r {
+	half := math.Pi / 6 * a * a * (2*rho + c)
+	switch {
+	case z <= -r:
+		return 0
+	case z >= r:
+		return 2 * half
+	case a < shallow*r && z > 0:
+		return 2*half - capBySum(r, c, -z)
+	case a < shallow*r:
 		return capBySum(r, c, z)
 	}
-	s := math.Sqrt(max(0, (r-z)*(r+z)))
-	f := (rho*rho-z*z/3)*z*math.Atan2(s, c) - 2*c*z*s/3 -
-		c*(r*r+2*rho*rho)/3*math.Asin(z/r) + 2*rho*rho*rho/3*math.Atan2(c*z, rho*s)
-	return max(0, f+math.Pi/6*a*a*(2*rho+c))
+	s := math.Sqrt((r - z) * (r + z))
+	return max(0, half+(rho*rho-z*z/3)*z*math.Atan2(s, c)-2*c*z*s/3-
+		c*(r*r+2*rho*rho)/3*math.Atan2(z, s)+2*rho*rho*rho/3*math.Atan2(c*z, rho*s))
 }
 
 // capBySum integrates the section over z = -r cos(phi), which is smooth to the

@@ -161,7 +161,7 @@ func (t *Tank) buried(c *FloatCase) (buried, error) {
 	if len(faults) > 0 {
 		return buried{}, faults
 	}
-	b := buried{t: t, shell: shell, o: t.outer(), assumed: shell.Assumed}
+	b := buried{t: t, shell: shell, o: t.outside, assumed: shell.Assumed}
 	b.cautions = shell.Cautions | manway.MayFloat | manway.MayCave | manway.LocalCode
 	soil, _ := c.Soil.AsBallast()
 	depth, made := c.Groundwater.Taken()

@@ -8,12 +8,17 @@ import "math"
 //	phi = acos((r - h)/r) = 2 asin(sqrt(h/2r))
 //	A   = r^2 phi - (r - h) sqrt(h (2r - h))
 //
-// The second form of phi keeps its digits for shallow liquid. h is taken within
-// 0 and 2r.
+// The second form of phi keeps its digits for shallow liquid; above the middle
+// the area is the circle less the segment on top. h is taken within 0 and 2r.
 func segment(r, h float64) float64 {
 	h = min(max(h, 0), 2*r)
-	phi := 2 * math.Asin(math.Sqrt(h/(2*r)))
-	return r*r*phi - (r-h)*math.Sqrt(h*(2*r-h))
+	less := min(h, 2*r-h)
+	phi := 2 * math.Asin(math.Sqrt(less/(2*r)))
+	a := r*r*phi - (r-less)*math.Sqrt(less*(2*r-less))
+	if h > r {
+		return math.Pi*r*r - a
+	}
+	return a
 }
 
 // chord is the width of the circle at height h above its lowest point.

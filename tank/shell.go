@@ -73,7 +73,7 @@ func (t *Tank) ShellWeight(concrete manway.Concrete) (Shell, error) {
 	s.Walls = b.add(density, t.wallMoments())
 	roofUp := t.height + float64(t.Spec.Roof)/2
 	if !lying(t.shape) {
-		o := t.outer()
+		o := t.outside
 		middle := float64(t.Inside.Length) / 2
 		bottom, top := o.area(-inf, inf, 0), o.area(-inf, inf, t.height)
 		s.Floor = b.add(density, moments{v: bottom * float64(t.Spec.Floor), x: middle, z: -float64(t.Spec.Floor) / 2})
@@ -124,14 +124,16 @@ func (t *Tank) density(concrete manway.Concrete, s *Shell) manway.Density {
 
 var inf = math.Inf(1)
 
-// outer is the outside of the tank, over its inside height where it is upright.
-func (t *Tank) outer() Shape {
-	o := t.shape.shrunk(-t.Spec.Wall, 0, 0)
-	if b, ok := o.(Box); ok {
-		b.Fillet = 0
-		return b
+// outsideOf is the outside of a hollow with walls round it.
+func outsideOf(hollow Shape, wall manway.Length) Shape {
+	switch s := hollow.(type) {
+	case strapped:
+		return nil
+	case Box:
+		s.Fillet = 0
+		return s.shrunk(-wall, 0, 0)
 	}
-	return o
+	return hollow.shrunk(-wall, 0, 0)
 }
 
 // moments is a volume and where its centre lies.
@@ -139,7 +141,7 @@ type moments struct{ v, x, y, z float64 }
 
 // wallMoments is the outside solid less the hollow.
 func (t *Tank) wallMoments() moments {
-	o, in := t.outer(), t.shape
+	o, in := t.outside, t.shape
 	outH, shift := t.height, 0.0
 	if lying(in) {
 		outH, shift = float64(o.Inside().Height), float64(t.Spec.Wall)

@@ -19,7 +19,8 @@ type Tank struct {
 	Assumed  manway.Assumptions // values taken because they were not measured
 	Cautions manway.Cautions
 
-	shape        Shape
+	shape        Shape // the hollow
+	outside      Shape // of an upright tank over its inside height, without fillets; nil for a survey
 	height, full float64
 	compartments [maxPartitions + 1]Compartment
 	n            int                 // of compartments
@@ -151,6 +152,7 @@ func (t *Tank) divide() {
 	if s, ok := t.shape.(strapped); ok {
 		t.Spec.Shape = s.Surveyed
 	}
+	t.outside = outsideOf(t.shape, t.Spec.Wall)
 	t.Inside = t.shape.Inside()
 	t.height = float64(t.Inside.Height)
 	from := math.Inf(-1)
