@@ -64,7 +64,7 @@ const (
 )
 
 var (
-	bagYield  = manway.Citation{Source: BagMix, Place: "yield of bagged concrete mix, 0.0075 ft3 a pound"}
+	bagYield  = manway.Citation{Source: BagMix, Place: "0.0075 ft3 a pound"}
 	smallWork = manway.Citation{Source: NAVFACP405, Place: "waste of concrete in small work, 10 %"}
 	practice  = manway.Citation{Source: manway.Practice}
 	earthwork = manway.Citation{Source: FM5434, Place: "Table 1-1"}
