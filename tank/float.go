@@ -2,7 +2,6 @@ package tank
 
 import (
 	"fmt"
-	"math"
 
 	"manway.example/manway"
 )
@@ -154,12 +153,12 @@ type buried struct {
 func (t *Tank) buried(c *FloatCase) (buried, error) {
 	var faults manway.InputErrors
 	c.validate(&faults, t)
-	shell, err := t.ShellWeight(c.Concrete)
-	if err != nil && len(faults) == 0 {
-		return buried{}, err
-	}
 	if len(faults) > 0 {
 		return buried{}, faults
+	}
+	shell, err := t.ShellWeight(c.Concrete)
+	if err != nil {
+		return buried{}, err
 	}
 	b := buried{t: t, shell: shell, o: t.outside, assumed: shell.Assumed}
 	b.cautions = shell.Cautions | manway.MayFloat | manway.MayCave | manway.LocalCode
@@ -188,6 +187,9 @@ func (t *Tank) buried(c *FloatCase) (buried, error) {
 	return b, nil
 }
 
+// mostDug bounds the soil that a crew may have dug away over a tank.
+const mostDug = 10000 * manway.CubicFoot
+
 func (c *FloatCase) validate(faults *manway.InputErrors, t *Tank) {
 	if t.n == 0 {
 		faults.Add("Tank", "zero", "a tank made by New")
@@ -200,12 +202,13 @@ func (c *FloatCase) validate(faults *manway.InputErrors, t *Tank) {
 	faults.Under("Groundwater", c.Groundwater.Validate())
 	manway.Within(faults, "Liquid", c.Liquid, 0, manway.Length(t.height))
 	faults.Under("Soil", c.Soil.Validate())
+	faults.Under("Concrete", c.Concrete.Validate())
 	manway.Within(faults, "Lids", c.Lids, 0, 50000*manway.Pound)
 	manway.Within(faults, "Risers", c.Risers, 0, 100000*manway.Pound)
 	in := t.Inside
 	plan := (in.Length + in.InletHead + in.OutletHead).Times(in.Width)
 	manway.Within(faults, "RiserArea", c.RiserArea, 0, plan)
-	manway.Within(faults, "Dug", c.Dug, 0, 10000*manway.CubicFoot)
+	manway.Within(faults, "Dug", c.Dug, 0, mostDug)
 	manway.Within(faults, "Flange", c.Flange, 0, 5*manway.Foot)
 	if c.Flange > 0 && lying(t.shape) {
 		faults.Add("Flange", c.Flange.String(), "no flange on a lying tank")
@@ -312,133 +315,4 @@ func (b *buried) leave(w weights, need float64) (LeaveState, manway.Length) {
 		return LeaveNotShown, 0
 	}
 	return LeaveAtLeast, manway.Length(invert(b.t, missing, b.t.full, b.t.height))
-}
-
-// WaterLimit is how high groundwater may stand in a flotation case.
-type WaterLimit struct {
-	AnyLevel bool          // even with water at grade the required factor is met
-	Depth    manway.Length // below grade, otherwise: at this depth or deeper it is met
-}
-
-// WaterLimit finds the depth of groundwater below which the case has its
-// required factor, to 1/1000 in on the side of deeper water: the one measurement
-// that settles whether a tank may be emptied. The groundwater of the case itself
-// is not used.
-//
-// Errors: as Float.
-func (t *Tank) WaterLimit(c FloatCase) (WaterLimit, error) {
-	c.Groundwater = manway.GroundwaterAt(0)
-	b, err := t.buried(&c)
-	if err != nil {
-		return WaterLimit{}, err
-	}
-	contents := t.liquid(float64(c.Liquid)) * float64(manway.WaterDensity) * manway.StandardGravity
-	holds := func(water float64) bool {
-		w := b.at(water)
-		return manway.Reached(w.down()+contents, b.c.Required.Value*w.uplift())
-	}
-	if holds(b.grade) {
-		return WaterLimit{AnyLevel: true}, nil
-	}
-	low, high := 0.0, b.grade
-	for high-low > 0.001*float64(manway.Inch) {
-		if mid := (low + high) / 2; holds(mid) {
-			low = mid
-		} else {
-			high = mid
-		}
-	}
-	return WaterLimit{Depth: manway.Length(b.grade - low)}, nil
-}
-
-// solid is the volume of the tank below a height over the outside of its
-// bottom.
-func (b *buried) solid(y float64) float64 {
-	if b.floor == 0 {
-		return b.o.volume(-inf, inf, min(max(y, 0), b.height))
-	}
-	h := b.t.height
-	above := min(max(y-b.floor, 0), h)
-	return b.o.area(-inf, inf, 0)*min(y, b.floor) + b.o.volume(-inf, inf, above) +
-		b.o.area(-inf, inf, h)*max(0, min(y, b.height)-b.floor-h)
-}
-
-// start is the height from which soil counts: the flange, the bottom for a
-// wedge, or the widest plan of the tank.
-func (b *buried) start() float64 {
-	switch {
-	case b.c.Flange > 0:
-		return b.floor
-	case b.c.Wedge.Slope > 0:
-		return 0
-	}
-	return b.widest()
-}
-
-// widest is the height of the widest plan.
-func (b *buried) widest() float64 {
-	if lying(b.t.shape) {
-		return b.height / 2
-	}
-	if f, ok := b.t.shape.(Frustum); ok && f.BottomDiameter > f.TopDiameter {
-		return b.floor
-	}
-	return b.height
-}
-
-// soil is the volume of soil that counts between two heights: the body of soil
-// less the tank and the risers in it.
-func (b *buried) soil(from, to float64) float64 {
-	if to <= from {
-		return 0
-	}
-	start := b.start()
-	body := b.body(to-start) - b.body(from-start)
-	tank := b.solid(min(to, b.height)) - b.solid(min(from, b.height))
-	risers := float64(b.c.RiserArea) * max(0, to-max(from, b.height))
-	return max(0, body-tank-risers)
-}
-
-// body is the volume of the body of soil from its start to a height over it,
-// the tank in it included: the integral of its plan.
-func (b *buried) body(h float64) float64 {
-	f, k := float64(b.c.Flange), b.c.Wedge.Slope
-	plan := b.spread(f)
-	if k == 0 {
-		return plan * h
-	}
-	long, wide, round := b.rectangle()
-	if round {
-		r := wide/2 + f
-		return math.Pi * h * (r*r + r*k*h + k*k*h*h/3)
-	}
-	end := k
-	if !b.c.Wedge.Ends {
-		end = 0
-	}
-	long, wide = long+2*f, wide+2*f
-	return long*wide*h + (wide*2*end+long*2*k)*h*h/2 + 4*k*end*h*h*h/3
-}
-
-// spread is the widest plan of the tank widened by a ledge all round.
-func (b *buried) spread(ledge float64) float64 {
-	long, wide, round := b.rectangle()
-	if round {
-		return math.Pi / 4 * (wide + 2*ledge) * (wide + 2*ledge)
-	}
-	return (long + 2*ledge) * (wide + 2*ledge)
-}
-
-// rectangle is the outside plan of the tank at its widest; dished heads count
-// with the length of a rectangle of their area.
-func (b *buried) rectangle() (long, wide float64, round bool) {
-	in := b.o.Inside()
-	wide = float64(in.Width)
-	switch b.o.(type) {
-	case VerticalCylinder, Frustum, Sphere:
-		return wide, wide, true
-	case HorizontalCylinder:
-		return b.o.area(-inf, inf, b.height/2) / wide, wide, false
-	}
-	return float64(in.Length), wide, false
 }
