@@ -1,9 +1,8 @@
 package main
 
 import (
-	"fmt"
-
 	"manway.example/manway"
+	"manway.example/manway/examples/internal/tankinput"
 	"manway.example/manway/tank"
 )
 
@@ -26,26 +25,11 @@ type compartment struct {
 
 // compute makes the chart of a tank.
 func compute(in *input) (output, error) {
-	var faults manway.InputErrors
-	spec := tank.Spec{Shape: in.Shape.of(&faults), OutsideSizes: in.Outside, Wall: in.Wall, Roof: in.Roof, Floor: in.Floor}
-	if len(in.Partitions) > 0 {
-		spec.Partitions = make([]tank.Partition, len(in.Partitions))
-		for i, p := range in.Partitions {
-			spec.Partitions[i] = tank.Partition{At: p.At, Thickness: p.Thickness, Height: p.Height}
-		}
-	}
-	if spec.Shape == nil {
-		return output{}, faults
-	}
-	var out output
-	t, err := tank.New(spec)
-	if err != nil {
-		faults = append(faults, renamed(err)...)
-	}
+	t, faults := tankinput.New(in.Spec())
 	if len(faults) > 0 {
 		return output{}, faults
 	}
-	out.tank = t
+	out := output{tank: t}
 	out.at(in, &faults)
 	out.rows(in, &faults)
 	return out, faults.Err()
@@ -87,20 +71,6 @@ func (o *output) rows(in *input, faults *manway.InputErrors) {
 		o.chart, err = o.tank.ChartAt(in.Depths, c)
 	}
 	if err != nil {
-		*faults = append(*faults, renamed(err)...)
+		*faults = append(*faults, tankinput.Renamed(err)...)
 	}
-}
-
-// renamed gives the faults of package tank the names of the input.
-func renamed(err error) manway.InputErrors {
-	list, ok := err.(manway.InputErrors)
-	if !ok {
-		return manway.InputErrors{{Field: "Tank", Value: fmt.Sprint(err), Want: "a tank"}}
-	}
-	for i, f := range list {
-		renamed := *f
-		renamed.Field = fieldNames.Replace(f.Field)
-		list[i] = &renamed
-	}
-	return list
 }

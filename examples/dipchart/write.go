@@ -15,6 +15,7 @@ var command = record.Command[input, output]{
 	Flags:   flags,
 	ID:      func(in *input) string { return in.ID },
 	Do:      compute,
+	Partial: true,
 	Text:    writeText,
 	JSON:    writeJSON,
 	Columns: []string{"id", "reading_in", "depth_in", "gal", "gal_1", "gal_2", "gal_3", "gal_4"},

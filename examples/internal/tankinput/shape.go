@@ -1,4 +1,4 @@
-package main
+package tankinput
 
 import (
 	"fmt"
@@ -8,6 +8,35 @@ import (
 	"manway.example/manway"
 	"manway.example/manway/tank"
 )
+
+// Shape has the sizes of every kind; those that its kind does not have must be
+// left out.
+type Shape struct {
+	Kind           string        `json:"kind"`
+	Length         manway.Length `json:"length"`
+	Width          manway.Length `json:"width"`
+	Height         manway.Length `json:"height"`
+	FloorLength    manway.Length `json:"floor_length"`
+	FloorWidth     manway.Length `json:"floor_width"`
+	Fillet         manway.Length `json:"fillet"`
+	Diameter       manway.Length `json:"diameter"`
+	Heads          forms         `json:"heads"`
+	HeadDepth      lengths       `json:"head_depth"`
+	CrownRadius    lengths       `json:"crown_radius"`
+	KnuckleRadius  lengths       `json:"knuckle_radius"`
+	BottomDiameter manway.Length `json:"bottom_diameter"`
+	TopDiameter    manway.Length `json:"top_diameter"`
+	Levels         []Level       `json:"levels"`
+	Volume         manway.Volume `json:"volume"`
+	Depth          manway.Length `json:"depth"`
+}
+
+// Level is a depth of a survey with what was measured there.
+type Level struct {
+	Depth  manway.Length  `json:"depth"`
+	Area   *manway.Area   `json:"area"`
+	Volume *manway.Volume `json:"volume"`
+}
 
 // kinds are the shapes and the sizes that each of them has.
 var kinds = map[string][]string{
@@ -23,7 +52,7 @@ var kinds = map[string][]string{
 
 // of makes the shape that was read; faults gets sizes that its kind does not
 // have.
-func (s *shape) of(faults *manway.InputErrors) tank.Shape {
+func (s *Shape) of(faults *manway.InputErrors) tank.Shape {
 	if _, ok := kinds[s.Kind]; !ok {
 		faults.Add("Shape.Kind", `"`+s.Kind+`"`, "box, vertical-cylinder, horizontal-cylinder, horizontal-ellipse, frustum, sphere, surveyed or nominal")
 		return nil
@@ -49,7 +78,7 @@ func (s *shape) of(faults *manway.InputErrors) tank.Shape {
 }
 
 // surplus adds a fault for every size that was given and would not be used.
-func (s *shape) surplus(faults *manway.InputErrors) {
+func (s *Shape) surplus(faults *manway.InputErrors) {
 	has := kinds[s.Kind]
 	check := func(given bool, field, value string) {
 		if given && !slices.Contains(has, field) {
@@ -81,7 +110,7 @@ func (s *shape) surplus(faults *manway.InputErrors) {
 
 // cylinder gives each head the sizes that its form has; a size that neither has
 // is a fault.
-func (s *shape) cylinder(faults *manway.InputErrors) tank.Shape {
+func (s *Shape) cylinder(faults *manway.InputErrors) tank.Shape {
 	inlet, outlet := tank.Head{Form: s.Heads.inlet}, tank.Head{Form: s.Heads.outlet}
 	give := func(l *lengths, field string, of ...tank.HeadForm) (in, out manway.Length) {
 		for i, h := range [...]struct {
@@ -108,7 +137,7 @@ func (s *shape) cylinder(faults *manway.InputErrors) tank.Shape {
 }
 
 // surveyed reads levels, all with an area or all with a volume.
-func (s *shape) surveyed(faults *manway.InputErrors) tank.Shape {
+func (s *Shape) surveyed(faults *manway.InputErrors) tank.Shape {
 	var of tank.Surveyed
 	for i, l := range s.Levels {
 		switch {
