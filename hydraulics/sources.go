@@ -15,7 +15,7 @@ var (
 	// NHEnvWq1023 is New Hampshire's rule.
 	NHEnvWq1023 = &manway.Source{ID: "nh-env-wq-1023", Title: "Env-Wq 1023.01, Septic tank pumping", Body: "New Hampshire Department of Environmental Services"}
 	// ElDorado is a county rule of California.
-	ElDorado = &manway.Source{ID: "eldorado-owts", Title: "Onsite wastewater treatment systems, operation and maintenance", Body: "El Dorado County, California"}
+	ElDorado = &manway.Source{ID: "ca-el-dorado", Title: "Septic components", Body: "El Dorado County, California", Year: 2020}
 	// NorthStPaul is a city code of Minnesota.
 	NorthStPaul = &manway.Source{ID: "north-st-paul-code", Title: "City code, individual sewage treatment systems", Body: "City of North St Paul, Minnesota"}
 	// EPAIreland is the Irish code of practice for houses.

@@ -1,0 +1,246 @@
+package hydraulics_test
+
+import (
+	"testing"
+
+	"manway.example/manway"
+	"manway.example/manway/hydraulics"
+	"manway.example/manway/internal/reftable"
+)
+
+func TestLiftFigures(t *testing.T) {
+	atmosphere := func(t testing.TB, row reftable.Row) manway.Pressure {
+		return must[manway.Pressure](t)(hydraulics.Atmosphere(length(t, row, "altitude")))
+	}
+	at := func(t testing.TB, row reftable.Row) hydraulics.Water {
+		var temperature manway.Temperature
+		row.Read(t, "temperature", &temperature)
+		return must[hydraulics.Water](t)(hydraulics.WaterAt(temperature))
+	}
+	cold := must[hydraulics.Water](t)(hydraulics.WaterAt(273.15 + 4))
+	quantities{
+		"pressure of the atmosphere": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(atmosphere(t, row)), manway.KindPressure
+		},
+		"height of water the atmosphere carries": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(cold.Head(atmosphere(t, row))), manway.KindLength
+		},
+		"vapour pressure of water": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(at(t, row).Vapour), manway.KindPressure
+		},
+		"vapour pressure as height of water": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			w := at(t, row)
+			return float64(w.Head(w.Vapour)), manway.KindLength
+		},
+		"head left above vapour": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			w := at(t, row)
+			var gauge manway.Pressure
+			row.Read(t, "gauge", &gauge)
+			air := must[manway.Pressure](t)(hydraulics.Atmosphere(0))
+			return float64(w.Head(gauge+air-w.Vapour) - length(t, row, "below") - length(t, row, "losses")), manway.KindLength
+		},
+	}.run(t)
+}
+
+func TestVacuumTimeFigures(t *testing.T) {
+	for _, id := range []string{"vacuum-time-1", "vacuum-time-2", "vacuum-time-3"} {
+		row := reftable.Load(t, "hydraulics.csv").With("id", id)[0]
+		tank, displacement, from, to := 1*manway.CubicMetre, 0.1*manway.CubicMetrePerSecond, 100*manway.Kilopascal, 50*manway.Kilopascal
+		switch id {
+		case "vacuum-time-1":
+			const torr = 101325. / 760
+			tank, displacement, from, to = 750*manway.CubicFoot, 405*manway.CubicFootPerSecond/60, 760*torr, 150*torr
+		case "vacuum-time-3":
+			to = 10 * manway.Kilopascal
+		}
+		got := must[manway.Duration](t)(hydraulics.VacuumTime(tank, displacement, from, to))
+		row.Check(t, inUnit(t, row, float64(got), manway.KindDuration))
+	}
+}
+
+func TestIntervalFigures(t *testing.T) {
+	for _, row := range reftable.Load(t, "hydraulics.csv").With("quantity", "years between pump-outs") {
+		t.Run(row.ID, func(t *testing.T) {
+			people := int(row.Float(t, "people"))
+			var tank manway.Volume
+			row.Read(t, "tank", &tank)
+			got := must[manway.Duration](t)(hydraulics.Interval(people, tank))
+			row.Check(t, got.In(manway.Year))
+			// The straight line is ours; the table says how far it may be off.
+			line := must[manway.Duration](t)(hydraulics.DerivedInterval(people, tank))
+			if off := (line - got).In(manway.Year); off > 0.1 || off < -0.1 {
+				t.Errorf("derived line %v: off by %.3f yr, want within 0.1", line, off)
+			}
+		})
+	}
+}
+
+func TestRuleFigures(t *testing.T) {
+	quantities{
+		"limit of a rule": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			r, ok := hydraulics.RuleNamed(row.Input(t, "rule"))
+			if !ok {
+				t.Fatal("no such rule")
+			}
+			switch row.Input(t, "part") {
+			case "sludge to outlet":
+				return float64(r.SludgeToOutlet), manway.KindLength
+			case "scum to outlet":
+				return float64(r.ScumToOutlet), manway.KindLength
+			case "scum to top":
+				return float64(r.ScumToTop), manway.KindLength
+			}
+			return r.Share, manway.Ratio
+		},
+	}.run(t)
+}
+
+// The worked decisions: 30 % of depth is more than a quarter, 25 % is not.
+func TestDecisionFigures(t *testing.T) {
+	rows := reftable.Load(t, "hydraulics.csv").Under("decide-")
+	quarter := hydraulics.Rule{Name: "share 25 %", Share: 0.25}
+	solids := func(row reftable.Row) hydraulics.Solids {
+		return hydraulics.Solids{Outlet: length(t, row, "depth"), Sludge: hydraulics.Read(length(t, row, "sludge")), Scum: hydraulics.Read(length(t, row, "scum"))}
+	}
+	for _, row := range rows.With("quantity", "pump") {
+		r := must[hydraulics.TriggerResult](t)(quarter.Trigger(solids(row)))
+		word := "no"
+		if r.Pump {
+			word = "yes"
+		}
+		row.CheckText(t, word)
+	}
+	for _, row := range rows.With("quantity", "share of depth") {
+		r := must[hydraulics.TriggerResult](t)(quarter.Trigger(solids(row)))
+		row.Check(t, 100*r.Checks[0].Demand)
+	}
+	for _, row := range rows.With("quantity", "greatest sludge and scum") {
+		// Use is 1 at the greatest depth of solids: scale a tenth of it up.
+		rule := hydraulics.Rule{Name: "30 %", Share: row.Float(t, "share")}
+		tenth := length(t, row, "depth") / 10
+		r := must[hydraulics.TriggerResult](t)(rule.Trigger(hydraulics.Solids{Outlet: length(t, row, "depth"), Sludge: hydraulics.Read(tenth), Scum: hydraulics.Read(0)}))
+		use, ok := r.Checks[0].Use()
+		if !ok {
+			t.Fatal("no use")
+		}
+		row.Check(t, tenth.In(manway.Inch)/use)
+	}
+	for _, row := range rows.With("quantity", "months at the limit") {
+		rule := hydraulics.Rule{Name: "30 %", Share: row.Float(t, "share")}
+		visit := manway.Date{Year: 2020, Month: 3, Day: 1}
+		f := must[hydraulics.Forecast](t)(hydraulics.Measured{
+			Outlet: length(t, row, "depth"), Rule: rule, LastKnown: hydraulics.Counted,
+			Last: visit.AddMonths(-int(row.Float(t, "months"))), Visit: visit,
+			Compartments: []hydraulics.Compartment{{Shape: &boxTank(t, 0).Compartments()[0], State: hydraulics.Opened, Sludge: hydraulics.Read(length(t, row, "solids")), Scum: hydraulics.Read(0)}},
+		}.Forecast())
+		row.Check(t, row.Float(t, "months")*f.Growth)
+	}
+}
+
+func TestAccumulationFigures(t *testing.T) {
+	of := func(t testing.TB, row reftable.Row) (low, high manway.Volume) {
+		for _, a := range hydraulics.Accumulations() {
+			if a.Name == row.Input(t, "model") {
+				low, high, err := a.Volume(int(row.Float(t, "people")), manway.Duration(row.Float(t, "years"))*manway.Year)
+				if err != nil {
+					t.Fatal(err)
+				}
+				if row.Quantity == "sludge of a model" && row.ID == "acc-gray-first" {
+					return low, high
+				}
+				return low, high
+			}
+		}
+		t.Fatalf("no model %s", row.Input(t, "model"))
+		return 0, 0
+	}
+	quantities{
+		"sludge of a model": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			low, _ := of(t, row)
+			return float64(low), manway.KindVolume
+		},
+		"sludge of a model, high": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			_, high := of(t, row)
+			return float64(high), manway.KindVolume
+		},
+	}.run(t)
+}
+
+func TestChamberFigures(t *testing.T) {
+	chamber := func(t testing.TB, row reftable.Row) hydraulics.Chamber {
+		c := hydraulics.Chamber{Area: area(t, row, "area"), Off: 1 * manway.Inch, On: 2 * manway.Inch}
+		if _, ok := row.Lookup("on"); ok {
+			c.Off, c.On = length(t, row, "off"), length(t, row, "on")
+		}
+		c.Alarm, c.Top = c.On, c.On
+		return c
+	}
+	dosing := func(t testing.TB, row reftable.Row) hydraulics.Dosing {
+		return must[hydraulics.Dosing](t)(chamber(t, row).Dosing(100*manway.GallonPerDay, 0))
+	}
+	quantities{
+		"gallons an inch": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(dosing(t, row).PerInch), manway.KindVolume
+		},
+		"dose": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(dosing(t, row).Dose), manway.KindVolume
+		},
+		"flow from runs": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			q := must[manway.Flow](t)(chamber(t, row).FlowFromRuns(int(row.Float(t, "runs")), manway.Duration(row.Float(t, "days"))*manway.Day))
+			return float64(q), manway.KindFlow
+		},
+		"rate from a drawdown": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			d := must[hydraulics.Drawdown](t)(chamber(t, row).Drawdown(length(t, row, "fall"), manway.Duration(row.Float(t, "minutes"))*manway.Minute, 0))
+			return float64(d.Rate), manway.KindFlow
+		},
+		"least working volume": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			v := must[manway.Volume](t)(hydraulics.WetWellVolume(flow(t, row, "pump"), manway.Duration(row.Float(t, "minutes"))*manway.Minute))
+			return float64(v), manway.KindVolume
+		},
+		"time between starts": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			var v manway.Volume
+			row.Read(t, "volume", &v)
+			d := must[manway.Duration](t)(hydraulics.CycleTime(v, flow(t, row, "pump"), flow(t, row, "inflow")))
+			return float64(d), manway.KindDuration
+		},
+		"retention": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			var v manway.Volume
+			row.Read(t, "liquid", &v)
+			r := must[hydraulics.RetentionTimes](t)(hydraulics.Retention{Liquid: v, Average: flow(t, row, "flow")}.Times())
+			return float64(r.Clean), manway.KindDuration
+		},
+		"greatest loss in 30 min": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			r := must[hydraulics.WaterTestResult](t)(hydraulics.WaterTest{Area: 1, Liquid: 1, Wetted: area(t, row, "wetted"), Over: manway.Hour}.Result())
+			return r.Checks[2].Capacity / 48, manway.KindVolume
+		},
+		"greatest loss a day": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			var v manway.Volume
+			row.Read(t, "liquid", &v)
+			r := must[hydraulics.WaterTestResult](t)(hydraulics.WaterTest{Area: 1, Liquid: v, Over: manway.Hour}.Result())
+			return r.Checks[0].Capacity, manway.KindVolume
+		},
+	}.run(t)
+}
+
+// Every row of the file is of a quantity that some test computes.
+func TestEveryRowIsChecked(t *testing.T) {
+	checked := map[string]bool{}
+	for _, q := range []string{
+		"Darcy friction factor", "loss by Darcy-Weisbach", "velocity in a full pipe", "flow under a head", "loss by Hazen-Williams",
+		"loss coefficient", "velocity by Manning", "flow by Manning", "area over full area", "hydraulic radius over that of the full pipe",
+		"top width over diameter", "area of flow", "hydraulic radius", "Manning's n", "critical depth", "time to drain",
+		"flow through an opening", "leak through a hole", "flow over a weir with two end contractions", "flow over a notch",
+		"least slope for 2 ft/s full", "greatest fixture units", "pressure of the atmosphere", "height of water the atmosphere carries",
+		"vapour pressure of water", "vapour pressure as height of water", "head left above vapour", "minutes to draw down", "seconds to draw down",
+		"years between pump-outs", "limit of a rule", "pump", "share of depth", "greatest sludge and scum", "months at the limit",
+		"sludge of a model", "sludge of a model, high", "gallons an inch", "dose", "flow from runs", "rate from a drawdown",
+		"least working volume", "time between starts", "retention", "greatest loss in 30 min", "greatest loss a day",
+	} {
+		checked[q] = true
+	}
+	for _, row := range reftable.Load(t, "hydraulics.csv") {
+		if !checked[row.Quantity] {
+			t.Errorf("%s: no test computes %q", row.ID, row.Quantity)
+		}
+	}
+}
