@@ -37,9 +37,9 @@ func (s Shell) Basis() []manway.Citation {
 
 // Basis lists where the flotation balance comes from.
 func (f Flotation) Basis() []manway.Citation {
-	return []manway.Citation{
-		f.Required.Source,
-		{Source: SanJoaquin1999, Place: "pages 6 and 8"},
-		{Source: EM2100, Place: "chapter 3"},
+	list := []manway.Citation{f.Required.Source, {Source: EM2100, Place: "chapter 3"}}
+	if f.Required.Source.Source != SanJoaquin1999 {
+		list = append(list, SanJoaquinFactor.Source)
 	}
+	return list
 }
