@@ -1,0 +1,198 @@
+package visit
+
+import (
+	"fmt"
+
+	"manway.example/manway"
+	"manway.example/manway/hydraulics"
+	"manway.example/manway/tank"
+)
+
+// FloatAnswer is whether the emptied tank may float.
+type FloatAnswer struct {
+	tank.Flotation
+	Limit tank.WaterLimit // groundwater at this depth or deeper lets it be emptied
+}
+
+// PumpAnswer is what to pump, what the level on arrival points to, and when to
+// come again.
+type PumpAnswer struct {
+	hydraulics.Plan
+	Loads    hydraulics.Loads
+	HasTruck bool
+	Found    hydraulics.Finding
+	Rules    []RuleAnswer
+	Interval hydraulics.HouseholdInterval
+	Next     Span
+}
+
+// Span is the dates between which the next pump-out falls; a zero date is not
+// known.
+type Span struct{ Low, Likely, High manway.Date }
+
+// RuleAnswer is a published rule set against one compartment.
+type RuleAnswer struct {
+	Compartment int // 1 at the inlet
+	hydraulics.TriggerResult
+}
+
+// float works out flotation with every lid off and the tank pumped dry, under
+// the least soil that was measured: the stage at which tanks come up.
+func (v *Visit) float() error {
+	c := tank.FloatCase{
+		Cover: v.leastCover(), Groundwater: v.Survey.Ground.Groundwater, Soil: v.Survey.Ground.soil(),
+		Concrete: manway.Concrete{Strength: v.Survey.Tank.Strength, Density: v.Survey.Tank.Density},
+	}
+	var err error
+	if v.Float.Flotation, err = v.Tank.Float(c); err != nil {
+		return err
+	}
+	v.Float.Limit, err = v.Tank.WaterLimit(c)
+	return err
+}
+
+func (v *Visit) leastCover() manway.Length {
+	least := v.Survey.Accesses[0].Cover
+	for _, a := range v.Survey.Accesses {
+		least = min(least, a.Cover)
+	}
+	return least
+}
+
+// opened says whether a compartment was opened, and if not why.
+func (s Survey) opened(compartment int) (state hydraulics.Opening, why string) {
+	for _, a := range s.Accesses {
+		if a.Compartment != compartment {
+			continue
+		}
+		if a.Opened == hydraulics.Yes {
+			return hydraulics.Opened, ""
+		}
+		why = a.WhyNot
+	}
+	if why == "" {
+		why = "no opening found over it"
+	}
+	return hydraulics.NotOpened, why
+}
+
+// pump plans the pump-out and reads levels, triggers and the next date.
+func (v *Visit) pump() error {
+	s := v.Survey
+	c := hydraulics.Case{Outlet: s.Tank.OutletInvert, Keeps: v.keeps(), Dividers: make([]hydraulics.Divider, len(s.Tank.Partitions))}
+	shapes := v.Tank.Compartments()
+	for i := range shapes {
+		in := hydraulics.Compartment{Name: fmt.Sprintf("compartment %d", i+1), Shape: &shapes[i]}
+		in.State, in.Reason = s.opened(i + 1)
+		if in.State == hydraulics.Opened && i < len(s.Compartments) {
+			in.Level, in.Sludge, in.Scum = s.Compartments[i].Level, s.Compartments[i].Sludge, s.Compartments[i].Scum
+		}
+		c.Compartments = append(c.Compartments, in)
+	}
+	var err error
+	if v.Pump.Plan, err = hydraulics.PumpOut(c); err != nil {
+		return err
+	}
+	if s.Truck.Capacity > 0 {
+		v.Pump.HasTruck = true
+		if v.Pump.Loads, err = (hydraulics.Truck{Capacity: s.Truck.Capacity, Aboard: s.Truck.Aboard}).Loads(v.Pump.Remove); err != nil {
+			return err
+		}
+	}
+	for _, step := range []func(hydraulics.Case) error{v.arrive, v.trigger, v.next} {
+		if err := step(c); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// keeps are the levels not to go below.
+func (v *Visit) keeps() []hydraulics.Keep {
+	f := v.Float
+	keep := hydraulics.Keep{Name: "flotation", Judged: true, Assumed: f.Assumed}
+	switch f.Leave {
+	case tank.LeaveAtLeast:
+		keep.Level = min(f.LeastLiquid, v.Tank.Inside.Height)
+	case tank.LeaveNotShown:
+		keep.Level = v.Survey.Tank.OutletInvert
+	}
+	return []hydraulics.Keep{keep, {Name: "walls of the emptied tank"}}
+}
+
+func (v *Visit) arrive(c hydraulics.Case) error {
+	a := v.Survey.Arrival
+	last := len(c.Compartments) - 1
+	area, err := c.Compartments[last].Shape.Area(c.Outlet)
+	if err != nil {
+		return err
+	}
+	found := hydraulics.Found{
+		Outlet: c.Outlet, Inlet: v.Survey.Tank.InletInvert, Level: a.Level, Area: area,
+		Runback: hydraulics.Runback{Seen: a.Runback, Rise: a.Rise, Over: a.Over},
+		Devices: hydraulics.Devices{Inlet: a.Inlet, Outlet: a.Outlet, Filter: a.Filter},
+	}
+	if pumped := v.Survey.Household.LastPumped; !pumped.IsZero() {
+		days := pumped.DaysUntil(v.Survey.Date)
+		found.SincePumped = hydraulics.Span{Known: true, Time: manway.Duration(days) * manway.Day}
+	}
+	v.Pump.Found, err = hydraulics.Arrival(found)
+	return err
+}
+
+// rules are the published rules that a visit is set against: a clearance, a
+// third of the depth, a quarter of the volume.
+var rules = [...]hydraulics.Rule{hydraulics.RuleEPA, hydraulics.RuleNewHamp, hydraulics.RuleMinnesota}
+
+func (v *Visit) trigger(c hydraulics.Case) error {
+	for i, in := range c.Compartments {
+		if in.State != hydraulics.Opened {
+			continue
+		}
+		solids := hydraulics.Solids{Outlet: c.Outlet, Level: in.Level, Sludge: in.Sludge, Scum: in.Scum}
+		if split := v.Pump.Compartments[i].AtOutlet; split.LayersKnown && split.Total > 0 {
+			solids.Share = hydraulics.Fraction{Known: true, Value: float64(split.Sludge+split.Scum) / float64(split.Total)}
+		}
+		for _, rule := range rules {
+			result, err := rule.Trigger(solids)
+			if err != nil {
+				return err
+			}
+			v.Pump.Rules = append(v.Pump.Rules, RuleAnswer{i + 1, result})
+		}
+	}
+	return nil
+}
+
+func (v *Visit) next(hydraulics.Case) error {
+	h := v.Survey.Household
+	interval, err := hydraulics.Household{
+		People: h.People, PeopleKnown: h.Known, Bedrooms: h.Bedrooms, Grinder: h.Grinder, Months: h.Months,
+	}.Interval(v.Pump.Clean)
+	if err != nil {
+		return err
+	}
+	v.Pump.Interval = interval
+	v.Pump.Next = Span{
+		Low: v.after(interval.Low), Likely: v.after(interval.Likely), High: v.after(interval.High),
+	}
+	return nil
+}
+
+// after is the day a span after the visit, in whole months as diaries go.
+func (v *Visit) after(s hydraulics.Span) manway.Date {
+	if !s.Known {
+		return manway.Date{}
+	}
+	return v.Survey.Date.AddMonths(int(s.Time.In(manway.Month) + 1e-9))
+}
+
+// pumpNow reports whether a rule asks for pumping.
+func (v Visit) pumpNow() bool {
+	for _, r := range v.Pump.Rules {
+		if r.Pump {
+			return true
+		}
+	}
+	return false
+}

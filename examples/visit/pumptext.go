@@ -1,0 +1,187 @@
+package visit
+
+import (
+	"fmt"
+
+	"manway.example/manway"
+	"manway.example/manway/hydraulics"
+	"manway.example/manway/tank"
+)
+
+// pumpSection says what to pump and down to where.
+func (v Visit) pumpSection() Section {
+	sys, p := v.Survey.Units, v.Pump
+	s := Section{
+		ID: "pump_out", Title: "What to pump",
+		Method:  "Volumes between the measured levels in the tank's real shape; a compartment that was not opened is never copied from the one beside it.",
+		Basis:   p.Plan.Basis(),
+		Assumed: p.Plan.Assumed, Cautions: p.Plan.Cautions, Working: p.Plan.Working(),
+	}
+	table := Table{ID: "compartments", Columns: []string{"Compartment", "Scum", "Clear", "Sludge", "Now", "To pump", "Stays"}}
+	for i, c := range p.Compartments {
+		row := []Cell{{Key: "compartment", Text: fmt.Sprint(i + 1), Number: float64(i + 1), Is: Number}}
+		row = append(row, layerCells(sys, c.Now)...)
+		row = append(row, amount(sys, "pump_gal", c.Remove, manway.Gallon), amount(sys, "stays_gal", c.Stays, manway.Gallon))
+		table.Rows = append(table.Rows, row)
+		if c.State != hydraulics.Opened {
+			s.Unjudged = append(s.Unjudged, fmt.Sprintf("Compartment %d was not opened (%s): what is in it is not known, and it is not pumped.", i+1, c.Reason))
+		} else if !c.Now.LayersKnown {
+			s.Unjudged = append(s.Unjudged, fmt.Sprintf("Compartment %d: sludge or scum was not measured.", i+1))
+		}
+	}
+	s.Tables = []Table{table}
+	s.Facts = []Fact{{"To pump in all", amount(sys, "pump_gal", p.Remove, manway.Gallon)}, {"Do not pump below", v.keepCell()}}
+	if p.HasTruck {
+		s.Facts = append(s.Facts,
+			Fact{"Room on the truck", amount(sys, "truck_room_gal", p.Loads.Room, manway.Gallon)},
+			Fact{"Truck loads", count("truck_loads", p.Loads.Loads, "load")},
+			Fact{"Trips to disposal on the way", count("disposal_trips", p.Loads.Trips, "trip")})
+	} else {
+		s.Facts = append(s.Facts, Fact{"Truck loads", unknown("truck_loads", "the truck was not described")})
+	}
+	s.Unjudged = append(s.Unjudged, v.notKept()...)
+	return s
+}
+
+func layerCells(sys manway.System, now hydraulics.Split) []Cell {
+	layers := [...]struct {
+		key string
+		v   manway.Volume
+	}{{"scum_gal", now.Scum}, {"clear_gal", now.Clear}, {"sludge_gal", now.Sludge}}
+	var cells []Cell
+	for _, l := range layers {
+		if now.LayersKnown {
+			cells = append(cells, amount(sys, l.key, l.v, manway.Gallon))
+		} else {
+			cells = append(cells, unknown(l.key, "not measured"))
+		}
+	}
+	if now.Known {
+		return append(cells, amount(sys, "now_gal", now.Total, manway.Gallon))
+	}
+	return append(cells, unknown("now_gal", "not opened"))
+}
+
+// keepCell is the level not to go below, with what it rests on beside it.
+func (v Visit) keepCell() Cell {
+	p := v.Pump
+	if p.Keep == 0 {
+		return words("keep", "no level set by flotation"+v.onGroundwater())
+	}
+	c := amount(v.Survey.Units, "keep_in", p.Keep, manway.Inch)
+	c.Text += " above the floor (" + p.KeepName + v.onGroundwater() + ")"
+	return c
+}
+
+func (v Visit) onGroundwater() string {
+	if v.Survey.Ground.Groundwater.Known {
+		return ", groundwater at " + v.Survey.Ground.Groundwater.Depth.Text(v.Survey.Units)
+	}
+	return ", groundwater not measured and taken at grade"
+}
+
+func (v Visit) notKept() []string {
+	var list []string
+	for _, name := range v.Pump.NotJudged {
+		list = append(list, "The "+name+" were not judged: pump with care and refill soon.")
+	}
+	return list
+}
+
+// arrivalSection says what the level on arrival points to.
+func (v Visit) arrivalSection() Section {
+	sys, f := v.Survey.Units, v.Pump.Found
+	s := Section{
+		ID: "arrival", Title: "The level on arrival",
+		Method: "Level against the outlet invert; it points, it does not prove.",
+		Basis:  f.Basis(), Cautions: f.Cautions,
+		Facts: []Fact{{"Points to", words("points_to", f.PointsTo.String())}},
+	}
+	if f.PointsTo == hydraulics.LevelNotRead {
+		s.Unjudged = []string{"The level on arrival was not read: it is lost once pumping starts."}
+	} else {
+		s.Facts = append(s.Facts, Fact{"Above the outlet", amount(sys, "above_outlet_in", f.Above, manway.Inch)})
+		if f.OverKnown {
+			s.Facts = append(s.Facts, Fact{"More than at the outlet", amount(sys, "over_gal", f.Over, manway.Gallon)})
+		}
+	}
+	for _, next := range f.Next() {
+		s.Says = append(s.Says, "Check next: "+next+".")
+	}
+	return s
+}
+
+// nextSection says whether a rule asks for pumping, and when to come again.
+func (v Visit) nextSection() Section {
+	sys, p := v.Survey.Units, v.Pump
+	s := Section{
+		ID: "next", Title: "Pump now? And when next?",
+		Method:  "Published rules set against the measured layers; the next pump-out by the household table for the volume that is pumped clean.",
+		Assumed: p.Interval.Assumed, Cautions: p.Interval.Cautions,
+		Basis: p.Interval.Basis(),
+	}
+	for _, r := range p.Rules {
+		for _, c := range r.List() {
+			c.Name = fmt.Sprintf("Compartment %d, %s, %s", r.Compartment, r.Rule.Name, c.Name)
+			s.Checks = append(s.Checks, c)
+		}
+		s.Basis = merge(s.Basis, r.Basis())
+		s.Cautions |= r.Cautions
+	}
+	switch {
+	case len(p.Rules) == 0:
+		s.Unjudged = append(s.Unjudged, "No compartment was opened and measured, so no rule was set against it.")
+	case v.pumpNow():
+		s.Says = append(s.Says, "A published rule asks for pumping now.")
+	default:
+		s.Says = append(s.Says, "No rule that could be judged asks for pumping yet.")
+	}
+	if !p.Interval.Answered {
+		s.Facts = append(s.Facts, Fact{"Next pump-out", unknown("next_years", "the household table has no answer for what is known")})
+		return s
+	}
+	years := amount(sys, "next_years", p.Interval.Likely.Time, manway.Year)
+	s.Facts = append(s.Facts,
+		Fact{"Likely between pump-outs", years},
+		Fact{"Next pump-out, likely", words("next_date", p.Next.Likely.String())},
+		Fact{"Not before, not later than", words("next_range", dateRange(p.Next))},
+		Fact{"Pumped clean and counted on", amount(sys, "clean_gal", p.Plan.Clean, manway.Gallon)})
+	return s
+}
+
+func dateRange(s Span) string {
+	text := func(d manway.Date) string {
+		if d.IsZero() {
+			return "not known"
+		}
+		return d.String()
+	}
+	return text(s.Low) + " to " + text(s.High)
+}
+
+// floatSection says whether the emptied tank may float.
+func (v Visit) floatSection() Section {
+	sys, f := v.Survey.Units, v.Float
+	s := Section{
+		ID: "flotation", Title: "May the emptied tank float?",
+		Method: "Weight of the empty shell and of the soil straight above it, lids off, against the groundwater it displaces; no friction on the walls.",
+		Basis:  f.Basis(), Assumed: f.Assumed, Cautions: f.Cautions, Checks: []manway.Check{f.Check},
+		Facts: []Fact{
+			{"Holds it down", amount(sys, "down_lbf", f.Down, manway.PoundForce)},
+			{"Lifts it", amount(sys, "uplift_lbf", f.Uplift, manway.PoundForce)},
+			{"Emptied, it", words("state", f.State.String())},
+		},
+	}
+	if f.State != tank.NoUplift {
+		s.Facts = append(s.Facts, Fact{"Factor against floating", Cell{Key: "factor", Text: fmt.Sprintf("%.2f, asked for %.2f", f.Factor, f.Required.Value), Number: f.Factor, Is: Number}})
+	}
+	if f.Limit.AnyLevel {
+		s.Facts = append(s.Facts, Fact{"Groundwater that it bears empty", words("water_limit", "any level up to grade")})
+	} else {
+		s.Facts = append(s.Facts, Fact{"It bears being emptied with groundwater at or below", amount(sys, "water_limit_in", f.Limit.Depth, manway.Inch)})
+	}
+	if !v.Survey.Ground.Groundwater.Known {
+		s.Says = []string{"Groundwater was not measured and is taken at grade."}
+	}
+	return s
+}

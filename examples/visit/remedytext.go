@@ -1,0 +1,260 @@
+package visit
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/shopspring/decimal"
+
+	"manway.example/manway"
+	"manway.example/manway/cost"
+	"manway.example/manway/riser"
+)
+
+// remedySection sets the remedies of each access side by side.
+func (v Visit) remedySection() Section {
+	s := Section{
+		ID: "remedies", Title: "Ways to put it right",
+		Method: "Each remedy's scope in quantities from the survey, priced line by line from the price book; those that deal with the riser are compared over the years, each renewed when its life ends.",
+		Basis:  cost.Comparison{}.Basis(),
+	}
+	if v.Options.Invented {
+		s.Says = append(s.Says, "The prices are invented for demonstration.")
+		s.Cautions |= manway.InventedPrices
+	}
+	for i, a := range v.Survey.Accesses {
+		options := v.Options.Accesses[i]
+		s.Tables = append(s.Tables, v.pricedTable(a, options))
+		for _, p := range options.Priced {
+			s.Cautions |= p.Cautions | p.Estimate.Cautions
+			s.Assumed |= p.Assumed
+			s.Basis = merge(s.Basis, []manway.Citation{p.Life.Basis}, p.Estimate.Basis())
+			for _, want := range p.Unscoped {
+				s.Unjudged = append(s.Unjudged, a.Name+", "+p.Title+": not in the price, "+want+" not known.")
+			}
+		}
+		if !options.Compared {
+			s.Unjudged = append(s.Unjudged, a.Name+": fewer than two remedies of the riser could be priced whole, so none are compared over the years.")
+			continue
+		}
+		s.Tables = append(s.Tables, v.yearsTable(a, options))
+		s.Says = append(s.Says, v.breakEven(a, options)...)
+		s.Figures = append(s.Figures, v.costFigure(a, options))
+	}
+	return s
+}
+
+func (v Visit) pricedTable(a Access, options AccessOptions) Table {
+	t := Table{ID: "remedies_" + slug(a.Name), Title: a.Name + ": what can be done", Columns: []string{"Remedy", "What it does", "Price", "Lasts", "Needs"}}
+	for _, p := range standingFirst(options.Priced) {
+		price := v.money("price", p.Estimate.Total)
+		switch {
+		case p.RuledOut != "":
+			price = unknown("price", "ruled out: "+p.RuledOut)
+		case !p.Estimate.Complete:
+			price = unknown("price", "not priced: "+missing(p.Estimate))
+		case len(p.Unscoped) > 0:
+			price.Text += " and more: " + strings.Join(p.Unscoped, ", ") + " not known"
+		}
+		t.Rows = append(t.Rows, []Cell{
+			words("remedy", p.Title), does(p.Remedy), price, words("life", lifeText(p.Life)), words("needs", needs(p.Remedy)),
+		})
+	}
+	return t
+}
+
+func missing(e cost.Estimate) string {
+	codes := make([]string, len(e.Missing))
+	for i, m := range e.Missing {
+		codes[i] = m.Code
+	}
+	return "no price for " + strings.Join(codes, ", ")
+}
+
+// standingFirst is the remedies with those that are ruled out at the end.
+func standingFirst(list []PricedRemedy) []PricedRemedy {
+	sorted := slices.Clone(list)
+	slices.SortStableFunc(sorted, func(a, b PricedRemedy) int {
+		return min(len(a.RuledOut), 1) - min(len(b.RuledOut), 1)
+	})
+	return sorted
+}
+
+// does is what a remedy cures, delays and leaves.
+func does(r riser.Remedy) Cell {
+	c := Cell{Parts: []Cell{words("cures", defects(r.Cures)), words("delays", defects(r.Delays)), words("leaves", defects(r.Leaves))}}
+	var says []string
+	for _, part := range [...]struct {
+		verb string
+		list []riser.DefectKind
+	}{{"Cures ", r.Cures}, {"Only delays ", r.Delays}, {"Leaves ", r.Leaves}} {
+		if len(part.list) > 0 {
+			says = append(says, part.verb+defects(part.list)+".")
+		}
+	}
+	c.Text = strings.Join(says, " ")
+	return c
+}
+
+func defects(kinds []riser.DefectKind) string {
+	list := make([]string, len(kinds))
+	for i, k := range kinds {
+		list[i] = strings.ReplaceAll(string(k), "-", " ")
+	}
+	return strings.Join(list, ", ")
+}
+
+func lifeText(l riser.Life) string {
+	if l.Low == 0 && l.High == 0 {
+		return "until mended"
+	}
+	return fmt.Sprintf("%.0f to %.0f years", l.Low.In(manway.Year), l.High.In(manway.Year))
+}
+
+func needs(r riser.Remedy) string {
+	var list []string
+	for _, n := range [...]struct {
+		is   bool
+		word string
+	}{{r.NeedsEntry, "entry of the tank"}, {r.NeedsDig, "a dig"}, {r.NeedsPump, "pumping first"}, {r.NeedsPermit(), r.Permit}} {
+		if n.is {
+			list = append(list, n.word)
+		}
+	}
+	if len(list) == 0 {
+		return "–"
+	}
+	return strings.Join(list, ", ")
+}
+
+// yearsTable is what each remedy has cost by year 5, 10 and 20 in its usual
+// life, and its yearly cost in the three cases.
+func (v Visit) yearsTable(a Access, options AccessOptions) Table {
+	c := options.Comparison
+	t := Table{ID: "years_" + slug(a.Name), Title: a.Name + ": paid over the years", Columns: []string{"Remedy"}}
+	for _, m := range c.Options[0].Courses[cost.Usual].Marks {
+		t.Columns = append(t.Columns, fmt.Sprintf("By year %d", m.Year))
+	}
+	t.Columns = append(t.Columns, "A year, usual life", "A year, good", "A year, bad")
+	for _, o := range c.Options {
+		row := []Cell{words("remedy", o.Title)}
+		for _, m := range o.Courses[cost.Usual].Marks {
+			row = append(row, v.money(fmt.Sprintf("paid_year_%d", m.Year), m.Paid))
+		}
+		for _, k := range [...]struct {
+			key      string
+			scenario cost.Scenario
+		}{{"annual", cost.Usual}, {"annual_good", cost.Good}, {"annual_bad", cost.Bad}} {
+			row = append(row, v.money(k.key, o.Courses[k.scenario].EquivalentAnnual))
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t
+}
+
+// breakEven says how long the cheapest must last against the others.
+func (v Visit) breakEven(a Access, options AccessOptions) []string {
+	c := options.Comparison
+	title := map[string]string{}
+	for _, o := range c.Options {
+		title[o.ID] = `"` + o.Title + `"`
+	}
+	lowest := options.lowestFirst()
+	var says []string
+	for _, b := range c.BreakEven {
+		if b.Cheap != lowest {
+			continue
+		}
+		how := ""
+		switch b.Repeating.State {
+		case cost.InYears:
+			how = fmt.Sprintf("must last %.1f years", b.Repeating.Years)
+		case cost.Always:
+			how = "pays however short it lasts"
+		default:
+			how = "never costs less"
+		}
+		says = append(says, fmt.Sprintf("%s: %s %s to cost no more a year than %s.", a.Name, title[b.Cheap], how, title[b.Dear]))
+	}
+	return says
+}
+
+// lowestFirst is the compared remedy of the lowest first cost.
+func (o AccessOptions) lowestFirst() string {
+	var best PricedRemedy
+	for _, p := range o.Priced {
+		for _, c := range o.Comparison.Options {
+			if c.ID == string(p.Kind) && (best.Kind == "" || p.Estimate.Total.LessThan(best.Estimate.Total)) {
+				best = p
+			}
+		}
+	}
+	return string(best.Kind)
+}
+
+// money is an amount of the visit's currency.
+func (v Visit) money(key string, d decimal.Decimal) Cell {
+	places, err := v.Options.Currency.MinorUnit()
+	if err != nil {
+		places = 2
+	}
+	return Cell{
+		Key: key + "_" + strings.ToLower(string(v.Options.Currency)), Text: grouped(d.StringFixed(int32(places))) + " " + string(v.Options.Currency),
+		Number: d.InexactFloat64(), Is: Number,
+	}
+}
+
+// grouped sets commas between the thousands of a decimal number.
+func grouped(s string) string {
+	sign := ""
+	if strings.HasPrefix(s, "-") {
+		sign, s = "-", s[1:]
+	}
+	whole, frac, point := strings.Cut(s, ".")
+	for i := len(whole) - 3; i > 0; i -= 3 {
+		whole = whole[:i] + "," + whole[i:]
+	}
+	if point {
+		whole += "." + frac
+	}
+	return sign + whole
+}
+
+// materialSection is every line of every remedy, for the desk.
+func (v Visit) materialSection() Section {
+	s := Section{
+		ID: "materials", Title: "Materials and labour, line by line", Desk: true,
+		Method: "Net quantities from the survey, with waste, in whole packs where it is sold in packs; each line rounded to the minor unit of the currency.",
+	}
+	for i, a := range v.Survey.Accesses {
+		for _, p := range v.Options.Accesses[i].Priced {
+			s.Tables = append(s.Tables, v.lines(a, p))
+			s.Basis = merge(s.Basis, p.Estimate.Basis())
+		}
+	}
+	return s
+}
+
+func (v Visit) lines(a Access, p PricedRemedy) Table {
+	t := Table{ID: "lines_" + slug(a.Name) + "_" + slug(string(p.Kind)), Title: a.Name + ", " + p.Title, Columns: []string{"Code", "What", "Quantity", "Unit", "Each", "Amount", "From"}}
+	for _, l := range p.Estimate.Lines {
+		each, amount := unknown("each", "no price"), unknown("amount", "no price")
+		if l.Priced {
+			each, amount = v.money("each", l.UnitPrice), v.money("amount", l.Amount)
+		}
+		t.Rows = append(t.Rows, []Cell{
+			words("code", l.Code), words("what", l.Description),
+			{Key: "quantity", Text: fmt.Sprintf("%.4g", l.Quantity), Number: l.Quantity, Is: Number},
+			words("unit", string(l.Unit)), each, amount, words("from", l.From),
+		})
+	}
+	return t
+}
+
+// slug is a name as a key in JSON: letters and digits, underscores between.
+func slug(name string) string {
+	return strings.Join(strings.FieldsFunc(strings.ToLower(name), func(r rune) bool {
+		return !(r >= 'a' && r <= 'z' || r >= '0' && r <= '9')
+	}), "_")
+}

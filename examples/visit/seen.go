@@ -1,0 +1,149 @@
+package visit
+
+import (
+	"fmt"
+	"strings"
+
+	"manway.example/manway"
+	"manway.example/manway/hydraulics"
+	"manway.example/manway/riser"
+)
+
+// firstSection is what must be done before anyone gets hurt.
+func (v Visit) firstSection() Section {
+	s := Section{
+		ID: "first", Title: "Before anyone gets hurt",
+		Method: "Defects that the written rules call urgent, and the cautions that say stop.",
+	}
+	for i, a := range v.Survey.Accesses {
+		for _, d := range v.Accesses[i].Defects {
+			if d.Severity == riser.Urgent {
+				s.Says = append(s.Says, fmt.Sprintf("%s: %s. Guard it before leaving, tell the owner in writing.", a.Name, d.Reason))
+				s.Basis = merge(s.Basis, []manway.Citation{d.Basis})
+			}
+		}
+	}
+	if len(s.Says) == 0 {
+		s.Says = append(s.Says, "No urgent defect was seen in what could be reached. Put every lid back and fasten it.")
+	}
+	if v.Float.Check.Status != manway.Pass || v.Pump.Keep > 0 {
+		s.Says = append(s.Says, "Do not empty the tank: leave "+v.keepCell().Text+".")
+	} else if !v.Pump.KeepJudged {
+		s.Says = append(s.Says, "The walls of the emptied tank were not judged: keep machines and people back from it and refill it soon.")
+	}
+	s.Says = append(s.Says, "Nobody enters the tank or puts their head in it, and nobody stands or drives on its roof.")
+	return s
+}
+
+// sawSection is what was seen, most urgent first.
+func (v Visit) sawSection() Section {
+	s := Section{
+		ID: "seen", Title: "What we saw",
+		Method: "Each observation set against a written rule, which gives how soon it matters.",
+	}
+	table := Table{ID: "defects", Prose: true, Columns: []string{"How soon", "Where", "What and why"}}
+	for severity := riser.Urgent; severity <= riser.Watch; severity++ {
+		for i, a := range v.Survey.Accesses {
+			for _, d := range v.Accesses[i].Defects {
+				if d.Severity != severity {
+					continue
+				}
+				table.Rows = append(table.Rows, []Cell{words("severity", strings.ToUpper(severity.String())), words("access", a.Name), words("reason", d.Reason+".")})
+				s.Basis = merge(s.Basis, []manway.Citation{d.Basis})
+			}
+		}
+	}
+	if len(table.Rows) == 0 {
+		s.Says = []string{"No defect was seen in what could be reached."}
+		return s
+	}
+	s.Tables = []Table{table}
+	return s
+}
+
+// unknownSection is everything that was not measured, what it left unjudged,
+// and the one measurement that would change the most.
+func (v Visit) unknownSection() Section {
+	s := Section{ID: "not_checked", Title: "Not checked", Method: "Every observation that the survey leaves out, and what could not be judged without it."}
+	s.Says = append(s.Says, "Would change the most: "+v.mostTelling()+".")
+	for i, a := range v.Survey.Accesses {
+		if a.Opened != hydraulics.Yes {
+			why := a.WhyNot
+			if why == "" {
+				why = "no reason given"
+			}
+			s.Unjudged = append(s.Unjudged, fmt.Sprintf("%s was not opened (%s).", a.Name, why))
+		}
+		var judges []string
+		for _, u := range v.Accesses[i].NotSeen {
+			judges = append(judges, u.Judges)
+		}
+		if len(judges) > 0 {
+			s.Unjudged = append(s.Unjudged, a.Name+", not seen, so not judged: "+strings.Join(judges, "; ")+".")
+		}
+	}
+	for _, d := range [...]struct {
+		name string
+		is   hydraulics.DeviceState
+	}{{"inlet baffle", v.Survey.Arrival.Inlet}, {"outlet baffle", v.Survey.Arrival.Outlet}, {"effluent filter", v.Survey.Arrival.Filter}} {
+		if d.is == hydraulics.NotSeen {
+			s.Unjudged = append(s.Unjudged, "The "+d.name+" was not seen.")
+		}
+	}
+	s.Unjudged = append(s.Unjudged, "The drain field was not looked at.")
+	for _, a := range v.assumed().List() {
+		s.Unjudged = append(s.Unjudged, "Taken: "+a.Taken+". To measure: "+a.Measure+".")
+	}
+	return s
+}
+
+// assumed is everything that was taken because it was not measured.
+func (v Visit) assumed() manway.Assumptions {
+	all := v.Tank.Assumed | v.Float.Assumed | v.Pump.Assumed | v.Pump.Interval.Assumed
+	for i, a := range v.Accesses {
+		all |= a.Reach.Assumed | a.Stacks.Assumed | a.Dig.Assumed
+		if a.HasLid {
+			all |= a.Moves.Assumed | a.Bending.Assumed
+		}
+		for _, p := range v.Options.Accesses[i].Priced {
+			all |= p.Assumed
+		}
+	}
+	return all
+}
+
+// mostTelling is the one measurement that would change the answer the most, in
+// the order of what it could cost to be wrong: whether the tank may float, what
+// an unopened compartment holds, what a lid still carries, when to come again.
+func (v Visit) mostTelling() string {
+	floats := v.Float.Check.Status != manway.Pass
+	switch {
+	case floats && !v.Survey.Ground.Groundwater.Known:
+		return "the depth to groundwater beside the tank, which decides how far it may be pumped"
+	case v.unopened() != "":
+		return "opening " + v.unopened() + ", whose sludge and scum nobody has seen"
+	case v.lossUnknown() != "":
+		return "the thickness left of " + v.lossUnknown() + " at a worn place"
+	case !v.Survey.Tank.RoofLoss.Taken:
+		return "the thickness of the roof at an opening, at a worn and at a protected place"
+	}
+	return "sludge and scum at the next visit, which gives this household's own rate"
+}
+
+func (v Visit) unopened() string {
+	for i := range v.Tank.Compartments() {
+		if state, _ := v.Survey.opened(i + 1); state != hydraulics.Opened {
+			return fmt.Sprintf("compartment %d", i+1)
+		}
+	}
+	return ""
+}
+
+func (v Visit) lossUnknown() string {
+	for _, a := range v.Survey.Accesses {
+		if a.Lid.Shape != 0 && !a.Lid.Loss.Taken {
+			return "the lid of " + a.Name
+		}
+	}
+	return ""
+}

@@ -1,0 +1,83 @@
+package visit
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"manway.example/manway"
+	"manway.example/manway/tank"
+)
+
+// build makes the tank of the survey. Its faults carry the field paths of the
+// survey's own Tank.
+func (s Survey) build() (tank.Tank, error) {
+	spec, err := s.spec()
+	if err != nil {
+		return tank.Tank{}, err
+	}
+	t, err := tank.New(spec)
+	if err == nil {
+		return t, nil
+	}
+	list, ok := err.(manway.InputErrors)
+	if !ok {
+		return tank.Tank{}, err
+	}
+	var faults manway.InputErrors
+	for _, f := range list {
+		field := strings.TrimPrefix(f.Field, "Shape.")
+		faults.Add(field, f.Value, f.Want)
+	}
+	s.Tank.outside(&faults)
+	return tank.Tank{}, faults
+}
+
+// outside adds the partitions that stand outside the tank as it was written,
+// where other faults of the tank kept the tank's own check from telling. A
+// negative length is read as its size: the sign is a fault of its own.
+func (t Tank) outside(faults *manway.InputErrors) {
+	length := manway.Length(math.Abs(float64(t.Length)))
+	told := func(field string) bool {
+		return slices.ContainsFunc(*faults, func(f *manway.InputError) bool { return strings.HasPrefix(f.Field, field) })
+	}
+	for i, p := range t.Partitions {
+		field := fmt.Sprintf("Partitions[%d].At", i)
+		if length > 0 && !told(field) && !(p.At > 0 && p.At+p.Thickness < length) {
+			faults.Add(field, p.At.String(), "both faces inside the tank of "+length.String())
+		}
+	}
+}
+
+// spec is the tank's own terms of the survey.
+func (s Survey) spec() (tank.Spec, error) {
+	t := s.Tank
+	spec := tank.Spec{
+		Wall: t.Wall, Roof: t.Roof, Floor: t.Floor,
+		Material:    t.Material,
+		InletInvert: t.InletInvert.Length, OutletInvert: t.OutletInvert,
+	}
+	var faults manway.InputErrors
+	switch t.Kind {
+	case "box":
+		spec.Shape = tank.Box{Length: t.Length, Width: t.Width, Height: t.Height, FloorLength: t.FloorLength, FloorWidth: t.FloorWidth}
+	case "vertical-cylinder":
+		spec.Shape = tank.VerticalCylinder{Diameter: t.Diameter, Height: t.Height}
+	case "horizontal-cylinder":
+		spec.Shape = tank.HorizontalCylinder{Diameter: t.Diameter, Length: t.Length}
+	default:
+		faults.Add("Kind", fmt.Sprintf("%q", t.Kind), "box, vertical-cylinder or horizontal-cylinder")
+	}
+	switch t.Measured {
+	case "", "inside":
+	case "outside":
+		spec.OutsideSizes = true
+	default:
+		faults.Add("Measured", fmt.Sprintf("%q", t.Measured), "inside or outside")
+	}
+	for _, p := range t.Partitions {
+		spec.Partitions = append(spec.Partitions, tank.Partition{At: p.At, Thickness: p.Thickness, Height: p.Height})
+	}
+	return spec, faults.Err()
+}

@@ -1,0 +1,206 @@
+package visit
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"strings"
+	"unicode/utf8"
+
+	"manway.example/manway"
+)
+
+// lineWidth is the width of a terminal that the text is set for.
+const lineWidth = 80
+
+// structureNotice stands over every structural result.
+const structureNotice = "Unreviewed screening of what stands there, not a design: a licensed engineer decides."
+
+// WriteText writes the whole visit for a terminal of 80 columns.
+func (v Visit) WriteText(w io.Writer) error {
+	b := bufio.NewWriter(w)
+	fmt.Fprintf(b, "Visit %s, %s\n", v.Survey.ID, v.Survey.Date)
+	paragraph(b, "", v.Survey.Note)
+	for _, s := range v.Sections {
+		s.writeText(b)
+	}
+	heading(b, "Cautions")
+	for _, c := range v.Cautions().List() {
+		mark := "- "
+		if c.Level == manway.Stop {
+			mark = "! "
+		}
+		paragraph(b, mark, c.Sentence)
+	}
+	return b.Flush()
+}
+
+func (s Section) writeText(b *bufio.Writer) {
+	heading(b, s.Title)
+	if s.Structure {
+		paragraph(b, "", structureNotice)
+	}
+	for _, line := range s.Says {
+		paragraph(b, "* ", line)
+	}
+	for _, f := range s.Facts {
+		paragraph(b, "", f.Label+": "+f.Text)
+	}
+	for _, t := range s.Tables {
+		t.writeText(b)
+	}
+	for _, c := range s.Checks {
+		paragraph(b, "", checkLine(c, s.System))
+	}
+	for _, u := range s.Unjudged {
+		paragraph(b, "? ", u)
+	}
+	paragraph(b, "? ", taken(s.Assumed))
+	for _, step := range s.Working {
+		paragraph(b, "  ", step.String())
+	}
+	if s.Method != "" {
+		paragraph(b, "", "Method: "+s.Method)
+	}
+	for _, c := range s.Basis {
+		paragraph(b, "", "Source: "+c.String())
+	}
+}
+
+// taken names what was taken because it was not measured; empty for nothing.
+func taken(a manway.Assumptions) string {
+	list := a.List()
+	if len(list) == 0 {
+		return ""
+	}
+	words := make([]string, len(list))
+	for i, one := range list {
+		words[i] = one.Taken
+	}
+	return "Taken, since not measured: " + strings.Join(words, "; ") + "."
+}
+
+// checkLine is a check in one line: how much of the capacity is used, and what
+// came out.
+func checkLine(c manway.Check, sys manway.System) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s: %s", c.Name, strings.ToUpper(c.Status.String()))
+	if use, ok := c.Use(); ok {
+		fmt.Fprintf(&b, ", uses %.0f %% (%s of %s", 100*use, c.Kind.Text(c.Demand, sys), c.Kind.Text(c.Capacity, sys))
+		if c.Phi != 0 {
+			fmt.Fprintf(&b, ", %s, phi %.2f", c.Combination, c.Phi)
+		}
+		b.WriteString(")")
+	}
+	if c.Reason != "" {
+		b.WriteString(". " + c.Reason)
+	}
+	return b.String()
+}
+
+func heading(b *bufio.Writer, title string) {
+	fmt.Fprintf(b, "\n%s\n%s\n", strings.ToUpper(title), strings.Repeat("-", min(utf8.RuneCountInString(title), lineWidth)))
+}
+
+// paragraph breaks text at blanks to the line width; mark stands before its
+// first line and the rest is set in under the text.
+func paragraph(b *bufio.Writer, mark, text string) {
+	indent := strings.Repeat(" ", utf8.RuneCountInString(mark))
+	if indent == "" {
+		indent = "  "
+	}
+	line, at := mark, utf8.RuneCountInString(mark)
+	start := true
+	for _, word := range strings.Fields(text) {
+		n := utf8.RuneCountInString(word)
+		if !start && at+1+n > lineWidth {
+			fmt.Fprintln(b, line)
+			line, at, start = indent, len(indent), true
+		}
+		if !start {
+			line, at = line+" ", at+1
+		}
+		line, at, start = line+word, at+n, false
+	}
+	if !start {
+		fmt.Fprintln(b, line)
+	}
+}
+
+// writeText sets the table in columns if it fits the line, else a row becomes
+// a block of lines, a line a column.
+func (t Table) writeText(b *bufio.Writer) {
+	if t.Title != "" {
+		paragraph(b, "", t.Title+":")
+	}
+	if t.Prose {
+		for _, row := range t.Rows {
+			paragraph(b, "* ", sentence(row))
+		}
+		return
+	}
+	width := make([]int, len(t.Columns))
+	total := 0
+	for i, label := range t.Columns {
+		width[i] = utf8.RuneCountInString(label)
+		for _, row := range t.Rows {
+			width[i] = max(width[i], utf8.RuneCountInString(row[i].Text))
+		}
+		total += width[i] + 2
+	}
+	if total > lineWidth {
+		for _, row := range t.Rows {
+			for i, c := range row {
+				mark := "    "
+				if i == 0 {
+					mark = "  > "
+				}
+				paragraph(b, mark, t.Columns[i]+": "+c.Text)
+			}
+		}
+		return
+	}
+	line := func(cell func(i int) (text string, right bool)) {
+		var out strings.Builder
+		for i := range t.Columns {
+			text, right := cell(i)
+			pad := strings.Repeat(" ", width[i]-utf8.RuneCountInString(text))
+			if right {
+				text = pad + text
+			} else {
+				text += pad
+			}
+			out.WriteString("  " + text)
+		}
+		fmt.Fprintln(b, strings.TrimRight(out.String(), " "))
+	}
+	line(func(i int) (string, bool) {
+		return t.Columns[i], len(t.Rows) > 0 && t.Rows[0][i].Is == Number
+	})
+	for _, row := range t.Rows {
+		line(func(i int) (string, bool) { return row[i].Text, row[i].Is == Number })
+	}
+}
+
+// sentence is a row of prose: SOON, inlet lid: the handle is rusted.
+func sentence(row []Cell) string {
+	var b strings.Builder
+	for i, c := range row {
+		switch {
+		case i == len(row)-1 && i > 0:
+			b.WriteString(": ")
+		case i > 0:
+			b.WriteString(", ")
+		}
+		b.WriteString(c.Text)
+	}
+	return b.String()
+}
+
+// plural is n and the noun, with an s for any count but one.
+func plural(n int, noun string) string {
+	if n == 1 {
+		return "1 " + noun
+	}
+	return fmt.Sprintf("%d %ss", n, noun)
+}

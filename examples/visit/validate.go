@@ -1,0 +1,162 @@
+package visit
+
+import (
+	"fmt"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"manway.example/manway"
+	"manway.example/manway/tank"
+)
+
+// Validate returns every fault of the survey, by the Go path of its field.
+func (s Survey) Validate() error {
+	var faults manway.InputErrors
+	text(&faults, "ID", s.ID, 1, 64)
+	text(&faults, "Note", s.Note, 0, 500)
+	faults.Under("Date", s.Date.Validate())
+	faults.Under("Ground", s.Ground.validate())
+	t, err := s.build()
+	faults.Under("Tank", err)
+	manway.WithinCount(&faults, "Accesses", len(s.Accesses), 1, 8)
+	for i, a := range s.Accesses {
+		faults.Under(fmt.Sprintf("Accesses[%d]", i), a.validate(len(s.Tank.Partitions)+1))
+	}
+	if n := len(s.Compartments); n > len(s.Tank.Partitions)+1 {
+		faults.Add("Compartments", fmt.Sprint(n), fmt.Sprintf("at most %d, one more than partitions", len(s.Tank.Partitions)+1))
+	}
+	for i, c := range s.Compartments {
+		faults.Under(fmt.Sprintf("Compartments[%d]", i), c.validate(s.Tank.OutletInvert, s.insideHeight(t)))
+	}
+	faults.Under("Household", s.Household.validate(s.Date))
+	faults.Under("Crew", s.Crew.validate())
+	faults.Under("Truck", s.Truck.validate())
+	manway.WithinCount(&faults, "Rings", len(s.Rings), 0, 40)
+	for i, r := range s.Rings {
+		faults.Under(fmt.Sprintf("Rings[%d]", i), r.validate())
+	}
+	faults.Under("Money", s.Money.validate())
+	return faults.Err()
+}
+
+// insideHeight is the inside height of the tank as far as it is known.
+func (s Survey) insideHeight(t tank.Tank) manway.Length {
+	if t.Inside.Height > 0 {
+		return t.Inside.Height
+	}
+	return 100 * manway.Foot
+}
+
+func (g Ground) validate() error {
+	var faults manway.InputErrors
+	faults.Under("Groundwater", g.Groundwater.Validate())
+	faults.Under("", g.soil().Validate())
+	manway.Within(&faults, "Slope", g.Slope, 0, 45*manway.Degree)
+	return faults.Err()
+}
+
+func (a Access) validate(compartments int) error {
+	var faults manway.InputErrors
+	text(&faults, "Name", a.Name, 1, 60)
+	text(&faults, "WhyNot", a.WhyNot, 0, 200)
+	manway.WithinCount(&faults, "Compartment", a.Compartment, 1, compartments)
+	manway.Within(&faults, "Opening", a.Opening, 6*manway.Inch, 10*manway.Foot)
+	manway.Within(&faults, "Cover", a.Cover, 0, 20*manway.Foot)
+	manway.Within(&faults, "Reveal", a.Reveal, -3*manway.Foot, 3*manway.Foot)
+	manway.Within(&faults, "Riser.Height", a.Riser.Height, 0, 20*manway.Foot)
+	manway.WithinCount(&faults, "Riser.Rings", a.Riser.Rings, 0, 40)
+	if a.Lid.Shape != 0 {
+		faults.Under("Lid", a.Lid.body().Validate())
+	}
+	return faults.Err()
+}
+
+func (c Contents) validate(outlet, height manway.Length) error {
+	var faults manway.InputErrors
+	if c.Level.Taken {
+		manway.Within(&faults, "Level", c.Level.Length, 0, height)
+	}
+	if c.Sludge.Taken {
+		if manway.NotNegative(&faults, "Sludge", c.Sludge.Length); c.Sludge.Length > outlet && outlet > 0 {
+			faults.Add("Sludge", c.Sludge.Length.String(), "at most the outlet invert, "+outlet.String()+" above the floor")
+		}
+	}
+	if c.Scum.Taken {
+		manway.Within(&faults, "Scum", c.Scum.Length, 0, height)
+		if c.Level.Taken && c.Sludge.Taken && c.Scum.Length+c.Sludge.Length > c.Level.Length*(1+1e-9) {
+			faults.Add("Scum", c.Scum.Length.String(), "with the sludge at most the level, "+c.Level.Length.String())
+		}
+	}
+	return faults.Err()
+}
+
+func (h Household) validate(visit manway.Date) error {
+	var faults manway.InputErrors
+	if h.Known != 0 {
+		manway.WithinCount(&faults, "People", h.People, 1, 100)
+	} else if h.People != 0 {
+		faults.Add("Known", h.Known.String(), "counted, about or owner says, since people are given")
+	}
+	manway.WithinCount(&faults, "Bedrooms", h.Bedrooms, 0, 30)
+	manway.WithinCount(&faults, "Months", h.Months, 0, 12)
+	if !h.LastPumped.IsZero() {
+		if err := h.LastPumped.Validate(); err != nil {
+			faults.Under("LastPumped", err)
+		} else if visit.Before(h.LastPumped) {
+			faults.Add("LastPumped", h.LastPumped.String(), "on or before the visit, "+visit.String())
+		}
+	}
+	return faults.Err()
+}
+
+func (c Crew) validate() error {
+	var faults manway.InputErrors
+	manway.WithinCount(&faults, "People", c.People, 0, 6)
+	if c.Limit != 0 {
+		manway.Within(&faults, "Limit", c.Limit, 5*manway.Pound, 200*manway.Pound)
+	}
+	if c.Heaviest != 0 {
+		manway.Within(&faults, "Heaviest", c.Heaviest, 50*manway.Pound, 600*manway.Pound)
+	}
+	return faults.Err()
+}
+
+func (t Truck) validate() error {
+	var faults manway.InputErrors
+	manway.Within(&faults, "Capacity", t.Capacity, 0, 20000*manway.Gallon)
+	if manway.NotNegative(&faults, "Aboard", t.Aboard); t.Capacity > 0 && t.Aboard > t.Capacity {
+		faults.Add("Aboard", t.Aboard.String(), "at most the capacity, "+t.Capacity.String())
+	}
+	return faults.Err()
+}
+
+func (r Ring) validate() error {
+	var faults manway.InputErrors
+	text(&faults, "Code", r.Code, 1, 40)
+	manway.Within(&faults, "Height", r.Height, 1*manway.Inch, 6*manway.Foot)
+	manway.Within(&faults, "Bore", r.Bore, 6*manway.Inch, 10*manway.Foot)
+	manway.Within(&faults, "Wall", r.Wall, 0, 12*manway.Inch)
+	manway.Within(&faults, "Weight", r.Weight, 0, 5000*manway.Pound)
+	manway.WithinCount(&faults, "Count", r.Count, 0, 1000)
+	return faults.Err()
+}
+
+func (m Money) validate() error {
+	var faults manway.InputErrors
+	text(&faults, "Prices", m.Prices, 0, 300)
+	manway.WithinCount(&faults, "Years", m.Years, 0, 100)
+	if _, err := m.rate(); err != nil {
+		faults.Add("Rate", m.Rate, "a real rate from 0 to 0.25, such as 0.03")
+	}
+	return faults.Err()
+}
+
+// text adds a fault unless s is one line of printable text of lo to hi
+// characters.
+func text(faults *manway.InputErrors, field, s string, lo, hi int) {
+	n := utf8.RuneCountInString(s)
+	if n < lo || n > hi || strings.ContainsFunc(s, unicode.IsControl) || !utf8.ValidString(s) {
+		faults.Add(field, fmt.Sprintf("%.60q", s), fmt.Sprintf("one line of %d to %d characters", lo, hi))
+	}
+}

@@ -1,0 +1,84 @@
+package visit
+
+import (
+	"fmt"
+
+	"manway.example/manway"
+	"manway.example/manway/cost"
+	"manway.example/manway/tank"
+)
+
+// Visit is the whole answer to one survey: what each room of the library made
+// of it, and the sections in which people and programs read it.
+type Visit struct {
+	Survey   Survey
+	Tank     tank.Tank
+	Accesses []AccessAnswer // in the order of the survey
+	Pump     PumpAnswer
+	Float    FloatAnswer
+	Options  OptionsAnswer
+	Sections []Section
+}
+
+// Run works one survey through every room: what the tank holds, how to reach
+// it, what the lids weigh and carry, what must be pumped and when next, whether
+// the emptied tank may float, what was found wrong, and what each way of
+// putting it right costs by the price book.
+//
+// It is pure: the same survey and book give the same answer, and nothing is
+// read or written.
+//
+// Errors: everything that [Survey.Validate] refuses, and what a room refuses,
+// as manway.InputErrors.
+func Run(s Survey, prices cost.Book) (Visit, error) {
+	if err := s.Validate(); err != nil {
+		return Visit{}, err
+	}
+	t, err := s.build()
+	if err != nil {
+		return Visit{}, err
+	}
+	v := Visit{Survey: s, Tank: t}
+	for _, step := range []func() error{
+		v.reachAll, v.float, v.pump, v.judge, func() error { return v.price(prices) },
+	} {
+		if err := step(); err != nil {
+			return Visit{}, err
+		}
+	}
+	v.Sections = v.sections()
+	return v, nil
+}
+
+// sections is the answer in the order in which it is read.
+func (v Visit) sections() []Section {
+	list := []Section{
+		v.firstSection(), v.sawSection(), v.drawingSection(), v.tankSection(), v.pumpSection(), v.arrivalSection(), v.nextSection(),
+		v.reachSection(), v.lidSection(), v.remedySection(), v.floatSection(), v.unknownSection(),
+		v.structureSection(), v.materialSection(), v.chartSection(),
+	}
+	for i := range list {
+		list[i].System = v.Survey.Units
+	}
+	return list
+}
+
+// Cautions is every caution of the visit.
+func (v Visit) Cautions() manway.Cautions {
+	all := manway.NeverEnter | manway.GuardHole | manway.Pathogens | manway.LocalCode | manway.NotAnInspection | manway.LicensedWork
+	for _, s := range v.Sections {
+		all |= s.Cautions
+	}
+	return all
+}
+
+// under puts the faults that a room found under the part of the survey that it
+// worked on.
+func under(part string, i int, err error) error {
+	if err == nil {
+		return nil
+	}
+	var faults manway.InputErrors
+	faults.Under(fmt.Sprintf("%s[%d]", part, i), err)
+	return faults
+}
