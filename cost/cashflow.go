@@ -29,10 +29,11 @@ func (w Why) String() string { return word(whyWords[:], int(w)) }
 func (w Why) MarshalText() ([]byte, error) { return []byte(w.String()), nil }
 
 // Flow is one payment: in prices of today, and as paid at its year with
-// escalation. Income is negative.
+// escalation, to the minor unit. Income is negative.
 type Flow struct {
 	Year  float64
 	Today decimal.Decimal
+	Paid  decimal.Decimal
 	Why   Why
 	Of    string // id of the option in service
 }
@@ -47,7 +48,7 @@ func (h Horizon) flows(options []Option, o Option, s Scenario) []Flow {
 	var list []Flow
 	add := func(year float64, amount decimal.Decimal, why Why, of string) {
 		if !amount.IsZero() && year <= n+near {
-			list = append(list, Flow{year, amount, why, of})
+			list = append(list, Flow{Year: year, Today: amount, Why: why, Of: of})
 		}
 	}
 	price, why := o.First, FirstCost

@@ -9,7 +9,9 @@ import (
 	"manway.example/manway"
 )
 
-// Mark is what has been paid by the end of a year.
+// Mark is what has been paid by the end of a year. A renewal that falls due on
+// its last day belongs to the next year, so that the total by year 5 is that of
+// a horizon of 5 years.
 type Mark struct {
 	Year int
 	Paid decimal.Decimal
@@ -136,8 +138,9 @@ func (h Horizon) course(o Option, s Scenario, flows []Flow, pv float64, places i
 	for y := range c.Curve {
 		c.Curve[y].Year = y
 	}
-	for _, f := range flows {
+	for i, f := range flows {
 		paid := money(h.paid(f))
+		c.Flows[i].Paid = paid
 		if f.Why == UnusedLife {
 			c.UnusedLife = c.UnusedLife.Sub(paid)
 			continue
@@ -146,6 +149,9 @@ func (h Horizon) course(o Option, s Scenario, flows []Flow, pv float64, places i
 			c.Purchases++
 		}
 		y := min(int(math.Ceil(f.Year-near)), h.Years)
+		if f.Why == Renewed && f.Year > float64(y)-near { // due on the last day of year y
+			y = min(y+1, h.Years)
+		}
 		c.Curve[y].Paid = c.Curve[y].Paid.Add(paid)
 	}
 	for y := 1; y <= h.Years; y++ {

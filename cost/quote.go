@@ -58,12 +58,17 @@ func WayOf(r riser.Remedy, e Estimate, s *Spread, o *Outlook) Way {
 		Permit: r.Permit, RuledOut: r.RuledOut, Cautions: r.Cautions | e.Cautions,
 	}
 	if s != nil {
-		w.Low, w.High = decimal.NewNullDecimal(s.P10), decimal.NewNullDecimal(s.P90)
+		w.SetRange(*s)
 	}
 	if o != nil {
 		w.Paid, w.PaidBad = o.Courses[Usual].Marks, o.Courses[Bad].Marks
 	}
 	return w
+}
+
+// SetRange takes the range of the price from a simulation.
+func (w *Way) SetRange(s Spread) {
+	w.Low, w.High = decimal.NewNullDecimal(s.P10), decimal.NewNullDecimal(s.P90)
 }
 
 func words(kinds []riser.DefectKind) []string {
@@ -97,7 +102,9 @@ func (w Way) Needs() []string {
 func (q Quote) Text() string {
 	var p page
 	p.line("QUOTE  " + q.Title)
-	p.line(strings.TrimSpace(q.Site + "  " + q.On.String()))
+	if where := strings.TrimSpace(q.Site + "  " + q.On.String()); where != "" {
+		p.line(where)
+	}
 	p.list("What we saw", q.Saw)
 	p.list("What it means", q.Means)
 	p.head("What can be done")

@@ -2,7 +2,6 @@ package main
 
 import (
 	"flag"
-	"fmt"
 	"strconv"
 	"strings"
 
@@ -10,35 +9,25 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/cost"
+	"manway.example/manway/examples/internal/prices"
 )
 
 // input is one job as it is read.
 type input struct {
-	ID       string       `json:"id"`
-	Title    string       `json:"title"`
-	On       *manway.Date `json:"on"`
-	Scope    []item       `json:"scope"`
-	Tasks    []task       `json:"tasks"`
-	PumpOut  *pumpOut     `json:"pump_out"`
-	Band     band         `json:"band"`
-	Truck    *truck       `json:"truck"`
-	Supplies []supply     `json:"supplies"`
-	Ranges   []lineRange  `json:"ranges"`
-	Draws    int          `json:"draws"`
-	Seed     uint64       `json:"seed"`
-	Terms    terms        `json:"terms"`
-	Keep     bool         `json:"keep_lines_apart"`
-}
-
-// item is one line of a scope.
-type item struct {
-	Code        string  `json:"code"`
-	Description string  `json:"description"`
-	Class       string  `json:"class"`
-	Quantity    float64 `json:"quantity"`
-	Unit        string  `json:"unit"`
-	Crew        int     `json:"crew"`
-	From        string  `json:"from"`
+	ID       string         `json:"id"`
+	Title    string         `json:"title"`
+	On       *manway.Date   `json:"on"`
+	Scope    []prices.Item  `json:"scope"`
+	Tasks    []task         `json:"tasks"`
+	PumpOut  *pumpOut       `json:"pump_out"`
+	Band     band           `json:"band"`
+	Truck    *truck         `json:"truck"`
+	Supplies []supply       `json:"supplies"`
+	Ranges   []prices.Range `json:"ranges"`
+	Draws    int            `json:"draws"`
+	Seed     uint64         `json:"seed"`
+	Terms    prices.Terms   `json:"terms"`
+	Keep     bool           `json:"keep_lines_apart"`
 }
 
 // task is work of the productivity table.
@@ -92,47 +81,6 @@ type supply struct {
 	Whole        bool    `json:"whole"`
 }
 
-// lineRange is the range of quantity or price of every line of a code.
-type lineRange struct {
-	Code     string      `json:"code"`
-	Quantity *cost.Range `json:"quantity"`
-	Price    *cost.Range `json:"price"`
-}
-
-type terms struct {
-	Currency           cost.Currency   `json:"currency"`
-	Rounding           cost.Rounding   `json:"rounding"`
-	OverheadPercent    decimal.Decimal `json:"overhead_percent"`
-	ContingencyPercent decimal.Decimal `json:"contingency_percent"`
-	ProfitPercent      decimal.Decimal `json:"profit_percent"`
-	ProfitAs           cost.Profit     `json:"profit_as"`
-	ProfitOn           cost.Stacking   `json:"profit_on"`
-	Taxes              []tax           `json:"taxes"`
-	Minimum            decimal.Decimal `json:"minimum"`
-	ValidDays          int             `json:"valid_days"`
-	Exclusions         []string        `json:"exclusions"`
-	ChangeOrders       []changeOrder   `json:"change_orders"`
-}
-
-type tax struct {
-	Class    string          `json:"class"`
-	Percent  decimal.Decimal `json:"percent"`
-	At       cost.TaxedAt    `json:"at"`
-	Rounding cost.Rounding   `json:"rounding"`
-}
-
-type changeOrder struct {
-	If       string  `json:"if"`
-	Work     string  `json:"work"`
-	Code     string  `json:"code"`
-	Quantity float64 `json:"quantity"`
-	Unit     string  `json:"unit"`
-}
-
-// usualOn is the day of prices where none is given: the last day that a book can
-// know of, so that the newest prices hold.
-var usualOn = manway.Date{Year: 9999, Month: 12, Day: 31}
-
 func flags(fs *flag.FlagSet, in *input) {
 	in.Band = band{Gallons: 1000 * manway.Gallon, Lids: 1, Cover: 6 * manway.Inch, Hose: 100 * manway.Foot}
 	in.Terms.Currency = "USD"
@@ -144,7 +92,7 @@ func flags(fs *flag.FlagSet, in *input) {
 	})
 	fs.Func("scope", "`ITEMS` of the scope, each CODE QUANTITY UNIT, with semicolons between them", func(s string) error {
 		for part := range strings.SplitSeq(s, ";") {
-			it, err := readItem(part)
+			it, err := prices.ReadItem(part)
 			if err != nil {
 				return err
 			}
@@ -179,7 +127,7 @@ func flags(fs *flag.FlagSet, in *input) {
 	fs.TextVar(&in.Band.Cover, "base-cover", in.Band.Cover, "`DEPTH` of soil that the base price covers")
 	fs.IntVar(&in.Band.Lids, "base-lids", in.Band.Lids, "`NUMBER` of lids that the base price covers")
 	percent := func(d *decimal.Decimal) func(string) error {
-		return func(s string) (err error) { *d, err = readDecimal(s); return err }
+		return func(s string) (err error) { *d, err = prices.ReadDecimal(s); return err }
 	}
 	fs.TextVar(&in.Terms.Rounding, "rounding", cost.HalfEven, "`RULE` for ties: half-even or half-up")
 	fs.Func("overhead", "`PERCENT` of cost and contingency", percent(&in.Terms.OverheadPercent))
@@ -189,27 +137,4 @@ func flags(fs *flag.FlagSet, in *input) {
 	fs.Func("minimum", "least `CHARGE`", percent(&in.Terms.Minimum))
 	fs.IntVar(&in.Draws, "draws", 100_000, "`NUMBER` of draws where lines have ranges")
 	fs.Uint64Var(&in.Seed, "seed", 1, "seed of the draws")
-}
-
-func readItem(text string) (item, error) {
-	f := strings.Fields(text)
-	if len(f) != 3 {
-		return item{}, fmt.Errorf("%q: want CODE QUANTITY UNIT, such as concrete 3 FTQ", text)
-	}
-	q, err := strconv.ParseFloat(strings.ReplaceAll(f[1], ",", ""), 64)
-	if err != nil {
-		return item{}, fmt.Errorf("%q: want a number between code and unit", text)
-	}
-	return item{Code: f[0], Quantity: q, Unit: f[2]}, nil
-}
-
-func readDecimal(s string) (decimal.Decimal, error) {
-	if len(s) > 32 {
-		return decimal.Decimal{}, fmt.Errorf("%.32q…: want a shorter number", s)
-	}
-	d, err := decimal.NewFromString(strings.TrimSpace(strings.TrimSuffix(s, "%")))
-	if err != nil {
-		return d, fmt.Errorf("%q: want a number", s)
-	}
-	return d, nil
 }
