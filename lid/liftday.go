@@ -48,6 +48,15 @@ type Task struct {
 	Frequency float64     // lifts a minute
 }
 
+// Validate returns the faults of t.
+func (t Task) Validate() error {
+	var faults manway.InputErrors
+	manway.Within(&faults, "Load", t.Load, 0, 20000*manway.Pound)
+	manway.Within(&faults, "Free", t.Free, 0.1*manway.Pound, 51*manway.Pound)
+	manway.WithinNumber(&faults, "Frequency", t.Frequency, 0, 60)
+	return faults.Err()
+}
+
 const mostTasks = 10
 
 // CompositeIndex is the lifting index of several tasks together,
@@ -63,10 +72,9 @@ func CompositeIndex(tasks []Task, spell Spell, low bool) (index float64, ok bool
 	manway.WithinCount(&faults, "Tasks", len(tasks), 1, mostTasks)
 	within(&faults, "Spell", spell, spells[:])
 	for i, t := range tasks {
-		at := "Tasks[" + strconv.Itoa(i) + "]."
-		manway.Within(&faults, at+"Load", t.Load, 0, 20000*manway.Pound)
-		manway.Within(&faults, at+"Free", t.Free, 0.1*manway.Pound, 51*manway.Pound)
-		manway.WithinNumber(&faults, at+"Frequency", t.Frequency, 0, 60)
+		if err := t.Validate(); err != nil {
+			faults.Under("Tasks["+strconv.Itoa(i)+"]", err)
+		}
 	}
 	if err := faults.Err(); err != nil {
 		return 0, false, err

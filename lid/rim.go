@@ -14,13 +14,21 @@ type Chip struct {
 	Height manway.Length // of the opening it leaves under or beside the lid
 }
 
+// Validate returns the faults of c.
+func (c Chip) Validate() error {
+	var faults manway.InputErrors
+	manway.Within(&faults, "Along", c.Along, 0, mostLength)
+	manway.Within(&faults, "In", c.In, 0, mostWidth)
+	manway.Within(&faults, "Height", c.Height, 0, mostThick)
+	return faults.Err()
+}
+
 func validateChips(faults *manway.InputErrors, chips []Chip) {
 	manway.WithinCount(faults, "Chips", len(chips), 0, 50)
 	for i, c := range chips {
-		at := "Chips[" + strconv.Itoa(i) + "]."
-		manway.Within(faults, at+"Along", c.Along, 0, mostLength)
-		manway.Within(faults, at+"In", c.In, 0, mostWidth)
-		manway.Within(faults, at+"Height", c.Height, 0, mostThick)
+		if err := c.Validate(); err != nil {
+			faults.Under("Chips["+strconv.Itoa(i)+"]", err)
+		}
 	}
 }
 

@@ -80,23 +80,31 @@ func (l Lid) validatePlan(faults *manway.InputErrors) {
 func (l Lid) validateRecesses(faults *manway.InputErrors) {
 	taken := 0.0
 	for i, r := range l.Recesses {
-		at := func(field string) string { return "Recesses[" + strconv.Itoa(i) + "]." + field }
-		switch {
-		case r.Diameter != 0 && (r.Length != 0 || r.Width != 0):
-			faults.Add(at("Diameter"), r.Diameter.String(), "0 beside Length and Width, or these 0")
-		case r.Diameter != 0 || r.Length == 0 && r.Width == 0:
-			inside(faults, at("Diameter"), r.Diameter, l.under())
-		default:
-			inside(faults, at("Length"), r.Length, max(l.Diameter, l.Length))
-			inside(faults, at("Width"), r.Width, l.across())
+		if err := r.within(l); err != nil {
+			faults.Under("Recesses["+strconv.Itoa(i)+"]", err)
 		}
-		below(faults, at("Depth"), r.Depth, l.Thickness)
-		manway.WithinCount(faults, at("Count"), r.Count, 0, mostRecesses)
 		taken += r.volume(float64(l.Thickness))
 	}
 	if len(l.Recesses) > 0 && len(*faults) == 0 && !(taken <= l.solid()/2) {
 		faults.Add("Recesses", manway.Volume(taken).String(), "at most half of the lid's "+manway.Volume(l.solid()).String())
 	}
+}
+
+// within returns the faults of a recess of lid l.
+func (r Recess) within(l Lid) error {
+	var faults manway.InputErrors
+	switch {
+	case r.Diameter != 0 && (r.Length != 0 || r.Width != 0):
+		faults.Add("Diameter", text(r.Diameter), "0 beside Length and Width, or these 0")
+	case r.Diameter != 0 || r.Length == 0 && r.Width == 0:
+		inside(&faults, "Diameter", r.Diameter, l.under())
+	default:
+		inside(&faults, "Length", r.Length, max(l.Diameter, l.Length))
+		inside(&faults, "Width", r.Width, l.across())
+	}
+	below(&faults, "Depth", r.Depth, l.Thickness)
+	manway.WithinCount(&faults, "Count", r.Count, 0, mostRecesses)
+	return faults.Err()
 }
 
 // absent adds a fault where a size is given that the shape does not have.
