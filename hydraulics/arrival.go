@@ -54,7 +54,8 @@ type Found struct {
 	Outlet      manway.Length // outlet invert above the floor
 	Inlet       Reading       // inlet invert above the floor
 	Level       Reading       // surface above the floor
-	Area        manway.Area   // plan area of the liquid at the outlet; 0: not known, no gallons
+	Elsewhere   bool          // the level was read in a compartment that the outlet is not in
+	Area        manway.Area   // plan area of all the liquid at the outlet; 0: not known, no gallons
 	Runback     Runback
 	SincePumped Span // since the last pump-out; a tank pumped days ago may still be filling
 	Devices     Devices
@@ -101,6 +102,7 @@ type Finding struct {
 	RunbackFlow  manway.Flow   // RanBack over the time watched
 	RunbackKnown bool
 	InletDrowned Answer // the surface stands above the inlet invert
+	Elsewhere    bool   // read in a compartment that the outlet is not in
 	Devices      Devices
 	Cautions     manway.Cautions
 }
@@ -125,7 +127,7 @@ func Arrival(f Found) (Finding, error) {
 	if err := f.Validate(); err != nil {
 		return Finding{}, err
 	}
-	r := Finding{Devices: f.Devices, Cautions: manway.NeverEnter | manway.GuardHole | manway.NotAnInspection, PerDepth: f.Area}
+	r := Finding{Devices: f.Devices, Elsewhere: f.Elsewhere, Cautions: manway.NeverEnter | manway.GuardHole | manway.NotAnInspection, PerDepth: f.Area}
 	if f.Runback.Seen == Yes && f.Area > 0 {
 		r.RunbackKnown = true
 		r.RanBack = f.Area.Times(f.Runback.Rise)
@@ -186,6 +188,9 @@ func (r Finding) Next() []string {
 			"rod or camera the outlet pipe from a cleanout")
 	case HighNotDecided:
 		next = append(next, "draw the level below the outlet and watch ten minutes for water running back")
+	}
+	if r.Elsewhere && r.PointsTo != LevelNotRead {
+		next = append(next, "the level was read in another compartment than the outlet's: a blocked opening in the partition looks the same, so open that one too")
 	}
 	return append(next, r.deviceNotes()...)
 }

@@ -1,6 +1,7 @@
 package hydraulics
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
@@ -57,18 +58,18 @@ func (b Brief) gallons(s manway.System) string {
 	parts := make([]string, len(b.Plan.Compartments))
 	for i, c := range b.Plan.Compartments {
 		if c.State != Opened {
-			parts[i] = c.Name + " " + c.State.String() + ", holds up to " + c.Capacity.Text(s)
+			parts[i] = c.Name + " " + c.State.String() + ", holds up to " + whole(c.Capacity, s)
 			if c.Reason != "" {
 				parts[i] += " (" + c.Reason + ")"
 			}
 			continue
 		}
-		parts[i] = c.Name + " " + c.Remove.Text(s)
+		parts[i] = c.Name + " " + whole(c.Remove, s)
 		if c.Now.LayersKnown {
-			parts[i] += " (scum " + c.Now.Scum.Text(s) + ", sludge " + c.Now.Sludge.Text(s) + ")"
+			parts[i] += " (scum " + whole(c.Now.Scum, s) + ", sludge " + whole(c.Now.Sludge, s) + ")"
 		}
 	}
-	return "Pump: " + b.Plan.Remove.Text(s) + " = " + strings.Join(parts, "; ")
+	return "Pump: " + whole(b.Plan.Remove, s) + " = " + strings.Join(parts, "; ")
 }
 
 func (b Brief) hose(s manway.System) string {
@@ -81,7 +82,7 @@ func (b Brief) hose(s manway.System) string {
 	default:
 		line := "Hose: " + b.HoseLength.Text(s) + ", lift " + b.Lift.Text(s) + ", about " + b.Pull.Hose.Flow.Text(s)
 		if b.Minutes.Known {
-			line += ", " + b.Minutes.Time.Text(s)
+			line += ", " + strconv.Itoa(int(math.Ceil(b.Minutes.Time.In(manway.Minute)-1e-9))) + " min and stirring"
 		}
 		parts = append(parts, line)
 	}
@@ -98,11 +99,7 @@ func (b Brief) keep(s manway.System) string {
 	p := b.Plan
 	switch {
 	case p.Keep > 0:
-		line := "DO NOT GO BELOW " + p.Keep.Text(s) + " above the floor (" + p.KeepName
-		for _, a := range p.Assumed.List() {
-			line += ", taken: " + a.Taken
-		}
-		line += ")"
+		line := "DO NOT GO BELOW " + upTo(p.Keep, s).Text(s) + " above the floor (" + p.KeepName + assumedBriefly(p.KeepAssumed) + ")"
 		if len(p.NotJudged) > 0 {
 			line += "; not judged: " + strings.Join(p.NotJudged, ", ")
 		}
@@ -121,17 +118,50 @@ func (b Brief) room(s manway.System) string {
 	if !b.LoadsKnown {
 		return "Truck: room not said"
 	}
-	line := "Truck: room " + b.Loads.Room.Text(s) + ", "
+	line := "Truck: room " + whole(b.Loads.Room, s) + ", "
 	switch b.Loads.Trips {
 	case 0:
-		line += "takes it all, " + b.Loads.LeftRoom.Text(s) + " left"
+		line += "takes it all, " + whole(b.Loads.LeftRoom, s) + " left"
 	case 1:
 		line += "1 trip to disposal on the way"
 	default:
 		line += strconv.Itoa(b.Loads.Trips) + " trips to disposal on the way"
 	}
 	if b.Loads.ByWeight {
-		line += ", full by weight at " + b.Loads.Full.Text(s)
+		line += ", full by weight at " + whole(b.Loads.Full, s)
+	}
+	return line
+}
+
+// whole is a volume to the whole gallon or litre, as a crew reads a gauge.
+func whole(v manway.Volume, s manway.System) string {
+	unit := manway.Gallon
+	if s == manway.SI {
+		unit = manway.Litre
+	}
+	return (manway.Volume(math.Round(v.In(unit))) * unit).Text(s)
+}
+
+// upTo is a level rounded up, so that what is printed is never below it: to the
+// half inch or the centimetre.
+func upTo(level manway.Length, s manway.System) manway.Length {
+	tick := manway.Inch / 2
+	if s == manway.SI {
+		tick = manway.Centimetre
+	}
+	return manway.Length(math.Ceil(float64(level/tick)-1e-9)) * tick
+}
+
+// assumedBriefly names what was taken, groundwater first and in words, the rest
+// by count.
+func assumedBriefly(a manway.Assumptions) string {
+	rest := len(a.List())
+	line := ""
+	if a.Has(manway.AssumedGroundwaterAtGrade) {
+		line, rest = "; groundwater not known, taken at grade", rest-1
+	}
+	if rest > 0 {
+		line += "; " + strconv.Itoa(rest) + " more values not measured"
 	}
 	return line
 }

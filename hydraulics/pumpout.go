@@ -67,15 +67,15 @@ type CompartmentPlan struct {
 }
 
 // Ticket is the line on the ticket.
-func (c CompartmentPlan) Ticket() string {
+func (c CompartmentPlan) Ticket(s manway.System) string {
 	if c.State != Opened {
 		why := c.Reason
 		if why == "" {
 			why = "no reason given"
 		}
-		return c.Name + ": " + c.State.String() + " (" + why + "), not pumped, holds up to " + c.Capacity.String()
+		return c.Name + ": " + c.State.String() + " (" + why + "), not pumped, holds up to " + c.Capacity.Text(s)
 	}
-	line := c.Name + ": remove " + c.Remove.String() + ", from " + c.From.String() + " to " + c.To.String()
+	line := c.Name + ": remove " + c.Remove.Text(s) + ", from " + c.From.Text(s) + " to " + c.To.Text(s)
 	if c.HeldBy != HeldByNothing {
 		line += ", held by " + c.HeldBy.String()
 	}
@@ -91,17 +91,18 @@ type Step struct {
 // Plan is a pump-out.
 type Plan struct {
 	Compartments []CompartmentPlan
-	Steps        []Step        // in order
-	Together     bool          // more than 24 steps would be needed: draw all opened compartments down together, no further apart than Apart
-	Apart        manway.Length // greatest difference of level between two compartments on the way, as planned
-	Now          Split         // of what was opened
-	Remove       manway.Volume // gallons for the truck
-	Stays        manway.Volume // at most, where a compartment was not opened
-	Keep         manway.Length // level not to go below, 0 where none is
-	KeepName     string        // what sets it
-	KeepJudged   bool          // every keep given was judged, and one was given
-	NotJudged    []string      // names of the keeps that were not
-	Clean        manway.Volume // liquid below the outlet of the compartments that are drawn down, what the next interval counts on
+	Steps        []Step             // in order
+	Together     bool               // more than 24 steps would be needed: draw all opened compartments down together, no further apart than Apart
+	Apart        manway.Length      // greatest difference of level between two compartments on the way, as planned
+	Now          Split              // of what was opened
+	Remove       manway.Volume      // gallons for the truck
+	Stays        manway.Volume      // at most, where a compartment was not opened
+	Keep         manway.Length      // level not to go below, 0 where none is
+	KeepName     string             // what sets it
+	KeepAssumed  manway.Assumptions // what that rests on
+	KeepJudged   bool               // every keep given was judged, and one was given
+	NotJudged    []string           // names of the keeps that were not
+	Clean        manway.Volume      // liquid below the outlet of the compartments that are drawn down, what the next interval counts on
 	Assumed      manway.Assumptions
 	Cautions     manway.Cautions
 }
@@ -160,7 +161,7 @@ func (p *Plan) keeps(keeps []Keep) {
 			continue
 		}
 		if k.Level > p.Keep {
-			p.Keep, p.KeepName = k.Level, k.Name
+			p.Keep, p.KeepName, p.KeepAssumed = k.Level, k.Name, k.Assumed
 			p.Cautions |= manway.DoNotEmpty
 		}
 	}
