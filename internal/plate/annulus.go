@@ -3,8 +3,6 @@ package plate
 import (
 	"fmt"
 	"math"
-
-	"gonum.org/v1/gonum/blas"
 )
 
 // Rim says how one rim of an annular plate is held.
@@ -83,7 +81,7 @@ func (a Annulus) At(load AnnularLoad, r float64) (Polar, error) {
 	p := load.Growing / (1 - a.Inner/a.Outer)
 	q := load.Pressure - p*a.Inner/a.Outer
 	rim := load.HoleRim / a.Outer
-	var m, c [4 * 4]float64
+	var m [4][5]float64 // the four conditions with their right-hand sides
 	row := 0
 	for k, kind := range [2]Rim{a.OuterRim, a.InnerRim} {
 		rho, shear := 1.0, 0.0
@@ -92,19 +90,18 @@ func (a Annulus) At(load AnnularLoad, r float64) (Polar, error) {
 		}
 		g := a.general(rho, q, p)
 		for _, i := range conditions[kind] {
-			copy(m[4*row:], g[i][:4])
-			c[row] = -g[i][4]
+			m[row] = g[i]
+			m[row][4] = -g[i][4]
 			if i == 3 {
-				c[row] += shear
+				m[row][4] += shear
 			}
 			row++
 		}
 	}
-	var pivots [4]int
-	if !lkernel.Dgetrf(4, 4, m[:], 4, pivots[:]) {
+	c, ok := solve4(&m)
+	if !ok {
 		return Polar{}, ErrNotHeld
 	}
-	lkernel.Dgetrs(blas.NoTrans, 4, 1, m[:], 4, pivots[:], c[:], 1)
 	g := a.general(r/a.Outer, q, p)
 	var v [4]float64
 	for i := range v {
@@ -158,4 +155,35 @@ func (a Annulus) tangential(rho, q, p float64) (t [5]float64) {
 		t[j] = -(w1[j]/rho + a.Nu*w2[j])
 	}
 	return t
+}
+
+// solve4 solves four equations, the right-hand side last, by elimination with the
+// largest pivot. It is written out because a library call would allocate.
+func solve4(m *[4][5]float64) (x [4]float64, ok bool) {
+	for k := range 4 {
+		p := k
+		for i := k + 1; i < 4; i++ {
+			if math.Abs(m[i][k]) > math.Abs(m[p][k]) {
+				p = i
+			}
+		}
+		m[k], m[p] = m[p], m[k]
+		if m[k][k] == 0 {
+			return x, false
+		}
+		for i := k + 1; i < 4; i++ {
+			f := m[i][k] / m[k][k]
+			for j := k; j < 5; j++ {
+				m[i][j] -= f * m[k][j]
+			}
+		}
+	}
+	for k := 3; k >= 0; k-- {
+		x[k] = m[k][4]
+		for j := k + 1; j < 4; j++ {
+			x[k] -= m[k][j] * x[j]
+		}
+		x[k] /= m[k][k]
+	}
+	return x, true
 }

@@ -17,6 +17,7 @@ var ErrContact = errors.New("plate: the search for the bearings in contact did n
 const (
 	mostSteps = 600   // of the search
 	patience  = 8     // steps without fewer wrong bearings, before only one is changed
+	loosest   = 1e-9  // pivot, as a part of its diagonal, of a slab that tips
 	softness  = 1e-10 // stiffness of an open bearing in the careful search, as a part of the slab's
 )
 
@@ -33,29 +34,70 @@ const (
 // are taken as separate points with free slopes, which is a convex problem: its
 // linear complementarity conditions are met after finitely many steps when the
 // first wrong bearing alone is changed as soon as changing all of them no longer
-// helps (K. G. Murty 1974; J. J. Judice and F. M. Pires 1994). The slopes are then
-// held for the contacts found.
+// helps (K. G. Murty 1974; J. J. Judice and F. M. Pires 1994). Slopes are then
+// held again where that makes no bearing pull.
 func (s *Solver) seat(v []float64) error {
 	s.open = zeroed(s.open, len(s.bearings))
+	s.loosened = zeroed(s.loosened, len(s.bearings))
+	s.soft = false
 	if len(v) == 0 {
 		return nil
 	}
 	s.seatLoad = append(s.seatLoad[:0], v...)
-	s.points = false
 	if s.search(v) {
 		return nil
 	}
 	clear(s.open)
-	s.points = true
+	s.loosen()
+	s.soft = true
 	found := s.search(v)
-	s.points = false
+	s.soft = false
 	if !found {
 		return ErrContact
 	}
-	if !s.settle(v) {
-		return ErrTips
+	return s.tighten(v)
+}
+
+// loosen frees every slope.
+func (s *Solver) loosen() {
+	for b := range s.loosened {
+		s.loosened[b] = true
 	}
-	return nil
+}
+
+// tighten holds the slopes of bearings in contact, except where that would make
+// one wrong.
+func (s *Solver) tighten(v []float64) error {
+	clear(s.loosened)
+	for {
+		if !s.settle(v) {
+			return ErrTips
+		}
+		s.findWrong(v)
+		if len(s.wrong) == 0 {
+			return nil
+		}
+		grown := false
+		free := func(b int32) {
+			if b >= 0 && !s.loosened[b] {
+				s.loosened[b] = true
+				grown = true
+			}
+		}
+		for _, b := range s.wrong {
+			free(b)
+			for _, n := range s.bearings[b].next {
+				free(n)
+			}
+		}
+		if !grown {
+			s.loosen()
+			if !s.settle(v) {
+				return ErrTips
+			}
+			return nil
+		}
+	}
 }
 
 // search changes contacts until none is wrong. It gives up when there is no
@@ -76,7 +118,7 @@ func (s *Solver) search(v []float64) bool {
 			best, left = len(wrong), patience
 		}
 		if left < 0 {
-			if !s.points {
+			if !s.soft {
 				return false
 			}
 			wrong = wrong[:1]
@@ -114,7 +156,7 @@ func (s *Solver) settle(v []float64) bool {
 		for b, col := range s.loose[:a+1] {
 			s.seatK[a*m+b] = k[int(row)*n+int(col)]
 		}
-		if s.points && s.order[s.held+int(row)]%4 == iW {
+		if s.soft && s.order[s.held+int(row)]%4 == iW {
 			s.seatK[a*m+a] += softness * k[int(row)*(n+1)]
 		}
 	}
@@ -122,7 +164,7 @@ func (s *Solver) settle(v []float64) bool {
 		return false
 	}
 	for a, row := range s.loose {
-		if p := s.seatK[a*m+a]; !s.points && !(p*p > leastPivot*k[int(row)*(n+1)]) {
+		if p := s.seatK[a*m+a]; !s.soft && !(p*p > loosest*k[int(row)*(n+1)]) {
 			return false
 		}
 	}
@@ -142,7 +184,7 @@ func (s *Solver) seated(c int) bool {
 		return false
 	}
 	next := s.bearings[b].next
-	if s.points && d%4 != iW {
+	if s.loosened[b] && d%4 != iW {
 		return false
 	}
 	switch d % 4 {

@@ -12,8 +12,8 @@ import (
 var ErrNotHeld = errors.New("plate: the supports leave the slab, or a part of it, free to move")
 
 // leastPivot is the smallest pivot, as a part of its diagonal before elimination,
-// that is not taken for a mechanism.
-const leastPivot = 1e-11
+// that is not taken for rounding: checkHeld has found the slab held.
+const leastPivot = 1e-13
 
 // factor computes the fronts from the leaves to the root.
 func (s *Solver) factor() error {

@@ -43,8 +43,10 @@ type Solver struct {
 	strips            []strip
 	singular          []Point
 	open              []bool
-	wrong             []int32
-	points            bool // the bearings are taken as separate points
+	wrong, queue      []int32
+	piece             []bool
+	loosened          []bool // bearings whose slopes are free
+	soft              bool   // open bearings keep a little stiffness
 	seatK, seatV      []float64
 	seatLoad          []float64
 	load              loader
@@ -69,6 +71,9 @@ func (s *Solver) Factor(slab *Slab, m Mesh) error {
 	}
 	s.classify()
 	s.markUnknowns()
+	if err := s.checkHeld(); err != nil {
+		return err
+	}
 	s.plan()
 	if len(s.order) == 0 {
 		return Faults{{"Edges", 0, "a slab that can bend somewhere"}}
