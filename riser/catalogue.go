@@ -13,6 +13,7 @@ type proposal struct {
 	entry, dig, pump bool
 	permit           string
 	scope            func(*scoper)
+	fits             func(Site) bool                // whether it is a remedy for this site at all; nil: for every one
 	bars             []func(Condition, Site) string // each gives a reason that rules the remedy out, or nothing
 	extra            manway.Cautions
 }
@@ -63,7 +64,7 @@ var catalogue = [...]proposal{
 			b.dig()
 			b.takeOff(false)
 			if b.s.Standing > 0 {
-				b.labour("set-ring", float64(b.s.Standing), "rings")
+				b.labour("set-ring", float64(b.s.Standing), "ring that stands there")
 				b.sealant(b.s.Standing)
 			} else {
 				b.want("number of rings that stand there")
@@ -80,7 +81,7 @@ var catalogue = [...]proposal{
 			b.each("adapter", 1, "one an access")
 			b.labour("fit-adapter", 1, "adapter")
 			b.sealant(1)
-		}, bars: []func(Condition, Site) string{oneSize, wetJoint, weakRoof, rotten}},
+		}, fits: twoBores, bars: []func(Condition, Site) string{wetJoint, weakRoof, rotten}},
 	{kind: RaiseToGrade, title: "Raise the riser to grade", cures: []DefectKind{TooDeep},
 		life: [3]float64{10, 20, 30}, lasts: practice("rings on preformed strip"), dig: true, permit: authority,
 		scope: func(b *scoper) { b.dig(); b.rings(); b.closing("cover-plastic") }, bars: []func(Condition, Site) string{weakRoof, rotten}},
@@ -206,12 +207,5 @@ func noRings(_ Condition, s Site) string {
 	return ""
 }
 
-func oneSize(_ Condition, s Site) string {
-	switch {
-	case s.Port == 0 || s.Bore == 0:
-		return "the bore of the opening or of the riser is not known"
-	case oneBore(s.Port, s.Bore):
-		return "the opening and the riser have one bore: no adapter is needed"
-	}
-	return ""
-}
+// twoBores: the riser has another bore than the opening it stands on.
+func twoBores(s Site) bool { return s.Port > 0 && s.Bore > 0 && !oneBore(s.Port, s.Bore) }

@@ -173,12 +173,11 @@ type Uncovering struct {
 // Uncover is the hand work to bare a cover and to close it again:
 //
 //	soil    = pi/4 (diameter + 2 working)^2 depth, sides as they stand in so shallow a dig
-//	minutes = surface + soil x (hours by earth to dig + 3.00 h/yd3 to put back)
+//	minutes = surface + soil x (hours by earth to dig + 1.00 h/m3 to put back)
 //
 // Deeper than 2 ft it is a pit with sloped sides and is refused: use [DigOf].
 // It fails unless every field is in its range. Sources: trade table of hand
-// trenches to 1 m by soil; Storm 2019 p. 55; minutes for the surface are
-// practice.
+// trenches to 1 m by soil; minutes for the surface are practice.
 func Uncover(b Buried) (Uncovering, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Diameter", b.Diameter, 6*manway.Inch, 10*manway.Foot)

@@ -60,6 +60,7 @@ type Strip struct {
 type StripNeed struct {
 	Runs    int           // laid side by side
 	Length  manway.Length // of all runs with their overlaps
+	Roll    manway.Length // length of a roll
 	Rolls   int           // whole rolls
 	Left    manway.Length // of the last roll
 	Fill    float64       // strip volume over the volume of the closed joint
@@ -100,7 +101,7 @@ func (j Joint) Strip(s Strip) (StripNeed, error) {
 	if runs > 1 && manway.Length(runs)*s.Width > j.Wall() {
 		return StripNeed{}, manway.InputErrors{{Field: "Width", Value: s.Width.String(), Want: "a strip that fills half of the joint in runs that fit in the wall of " + j.Wall().String()}}
 	}
-	n := StripNeed{Runs: runs, Length: manway.Length(runs) * (j.Length() + s.Overlap)}
+	n := StripNeed{Runs: runs, Roll: s.Roll, Length: manway.Length(runs) * (j.Length() + s.Overlap)}
 	if n.Rolls, err = manway.Pieces(n.Length, s.Roll); err != nil {
 		return StripNeed{}, err
 	}
@@ -113,6 +114,24 @@ func (j Joint) Strip(s Strip) (StripNeed, error) {
 	case n.Squeeze < 0.25:
 		n.Note = "the weight on the joint is not likely to squeeze the strip so thin"
 	}
+	return n, nil
+}
+
+// Times is the strip for several joints like this one, 0 to 1000: rolls are
+// counted over all of them.
+func (n StripNeed) Times(joints int) (StripNeed, error) {
+	var faults manway.InputErrors
+	manway.WithinCount(&faults, "joints", joints, 0, 1000)
+	if len(faults) > 0 {
+		return StripNeed{}, faults
+	}
+	n.Runs *= joints
+	n.Length *= manway.Length(joints)
+	var err error
+	if n.Rolls, err = manway.Pieces(n.Length, n.Roll); err != nil {
+		return StripNeed{}, err
+	}
+	n.Left = max(manway.Length(n.Rolls)*n.Roll-n.Length, 0)
 	return n, nil
 }
 

@@ -40,6 +40,9 @@ func Remedies(c Condition, s Site) ([]Remedy, error) {
 		if p.kind == GuardNow && !slices.ContainsFunc(defects, unsafeOpening) {
 			continue
 		}
+		if p.fits != nil && !p.fits(s) {
+			continue
+		}
 		r := p.remedy(c, s, defects)
 		if len(r.Cures)+len(r.Delays) > 0 {
 			list = append(list, r)

@@ -83,6 +83,14 @@ func (b *scoper) labour(code string, n float64, of string) {
 	}
 }
 
+// several is n of something, with its plural.
+func several(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return strconv.Itoa(n) + " " + what + "s"
+}
+
 func num(x float64) string { return strconv.FormatFloat(x, 'g', 4, 64) }
 
 // sealant is strip and bead for joints of the riser, n of them.
@@ -93,13 +101,13 @@ func (b *scoper) sealant(n int) {
 		return
 	}
 	feet := j.Length().In(manway.Foot) * float64(n)
-	times := strconv.Itoa(n) + " joints x pi x (" + j.Inside.String() + " + " + j.Outside.String() + ")/2"
+	times := several(n, "joint") + " x pi x (" + j.Inside.String() + " + " + j.Outside.String() + ")/2"
 	strip := Strip{Width: manway.Inch, Height: manway.Inch, Roll: 1000 * manway.Foot, Overlap: 2 * manway.Inch}
 	need, err := j.Strip(strip)
 	if err != nil {
 		b.want("a sealant strip that suits the joint")
 	} else {
-		b.add("sealant-strip", need.Length.In(manway.Foot)*float64(n), times+" + 2 in overlap, "+strconv.Itoa(need.Runs)+" run of 1 in strip", manway.Citation{Source: astmC990, Place: "half-volume rule"})
+		b.add("sealant-strip", need.Length.In(manway.Foot)*float64(n), times+" + 2 in overlap, "+several(need.Runs, "run")+" of 1 in strip", manway.Citation{Source: astmC990, Place: "half-volume rule"})
 	}
 	b.labour("seal-joint", feet, "ft of joint")
 }
@@ -139,7 +147,7 @@ func (b *scoper) rings() {
 		b.add("ring-concrete", b.s.Height.In(manway.Foot), "reach of "+b.s.Height.String(), manway.Citation{Source: statics, Place: "reach"})
 		n = 1
 	}
-	b.labour("set-ring", float64(n), "rings")
+	b.labour("set-ring", float64(n), "ring of the stack")
 	b.each("hoist", 1, "rings are not lifted by hand")
 	b.sealant(n)
 }
@@ -147,7 +155,7 @@ func (b *scoper) rings() {
 // takeOff lifts off what stands there and hauls it away.
 func (b *scoper) takeOff(haul bool) {
 	if b.s.Standing > 0 {
-		b.labour("lift-ring", float64(b.s.Standing), "rings")
+		b.labour("lift-ring", float64(b.s.Standing), "ring that stands there")
 	}
 	if !haul {
 		return
@@ -172,7 +180,7 @@ const usualFasteners = 4
 
 func (b *scoper) fasteners() {
 	b.each("fastener", usualFasteners, "4 round the cover")
-	b.labour("fit-fasteners", usualFasteners, "fasteners")
+	b.labour("fit-fasteners", usualFasteners, "fastener")
 }
 
 func (b *scoper) guard() {

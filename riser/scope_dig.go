@@ -1,6 +1,7 @@
 package riser
 
 import (
+	"math"
 	"strconv"
 
 	"manway.example/manway"
@@ -44,12 +45,18 @@ func (b *scoper) locate() {
 	b.add("wait-locate", float64(days), strconv.Itoa(days)+" working days' notice", manway.Citation{Source: virginia811, Place: "3 working days; others differ"})
 }
 
+// evened is the share of the soil that is evened out on the lawn: practice.
+const evened = 0.02
+
 // surplus is soil left over, or wanting, after refilling.
 func (b *scoper) surplus(d Dig) {
 	e, over := d.Pit.Earth, d.Over.In(manway.CubicYard)
-	if over > 1e-6 {
+	if math.Abs(over) < evened*d.Bank.In(manway.CubicYard) {
+		return
+	}
+	if over > 0 {
 		b.add("spoil-haul", over*e.Loose(), num(over)+" yd3 left over x "+num(e.Loose()), manway.Citation{Source: fm5434, Place: "Table 1-1"})
-	} else if over < -1e-6 {
+	} else {
 		b.add("fill", -over*e.Compacted(), num(-over)+" yd3 of bank soil short x "+num(e.Compacted()), manway.Citation{Source: fm5434, Place: "Table 1-1"})
 	}
 }
@@ -69,7 +76,7 @@ func (b *scoper) dig() {
 	b.made |= d.Assumed
 	size := "pit " + d.Bottom[0].String() + " at the bottom, " + d.Top[0].String() + " at grade, " + b.s.Pit.Depth.String() + " deep: "
 	b.addCrew("dig-hand", d.HandHours.In(manway.Hour), 1, size+d.Bank.Text(manway.SI)+" x "+num(earths[b.s.Pit.Earth].hand)+" h/m3", manway.Citation{Source: handTrench, Place: "hand trench to 1 m, " + b.s.Pit.Earth.String()})
-	b.addCrew("backfill-hand", d.FillHours.In(manway.Hour), 1, num(d.Backfill.In(manway.CubicYard))+" yd3 x 3 h/yd3", manway.Citation{Source: storm2019, Place: "p. 55: backfill and compact by hand"})
+	b.addCrew("backfill-hand", d.FillHours.In(manway.Hour), 1, d.Backfill.Text(manway.SI)+" x 1 h/m3", manway.Citation{Source: handTrench, Place: "backfill and compact"})
 	if d.Ladder {
 		b.each("ladder", 1, "pit of 4 ft or deeper")
 	}
@@ -86,7 +93,7 @@ func (b *scoper) lawn(d Dig) {
 	if soil == 0 {
 		soil = usualTopsoil
 	}
-	area := d.TopArea()
+	area := d.TopArea
 	b.add("topsoil", area.Times(soil).In(manway.CubicYard), num(area.In(manway.SquareFoot))+" ft2 x "+soil.String(), practice("4 to 6 in of topsoil under a new lawn"))
 	b.add("seed", area.In(manway.SquareInch)*lawnSeed, num(area.In(manway.SquareFoot))+" ft2 x 3 lb per 1000 ft2", practice("lawn seed, 1 to 8 lb per 1000 ft2 by kind"))
 }
