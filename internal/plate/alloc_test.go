@@ -34,7 +34,7 @@ func TestUsedAgainDoesNotAllocate(t *testing.T) {
 			f.Reactions(&r)
 			return nil
 		},
-		"Disc.Uniform":    func() error { lid.Uniform(1, 0.5); return nil },
+		"Disc.Uniform":    func() error { return second(lid.Uniform(1, 0.5)) },
 		"Disc.Concentric": func() error { return second(lid.Concentric(1, 0.2, 0.5)) },
 		"Disc.Patch":      func() error { return second(lid.Patch(Patch{0.2, 0.1, 0.3, 0.2, 1}, Point{0.3, 0.3})) },
 		"Annulus.At":      func() error { return second(ring.At(AnnularLoad{Pressure: 1}, 0.5)) },

@@ -37,10 +37,13 @@ type AnnularLoad struct {
 func (a Annulus) Check() error {
 	var f Faults
 	f.positive("Outer", a.Outer)
-	if !(a.Inner > 0 && a.Inner < a.Outer) {
+	if !(a.Inner >= smallest && a.Inner < a.Outer) {
 		f.add("Inner", a.Inner, fmt.Sprintf("above 0 and below Outer, %g", a.Outer))
 	}
 	f.positive("Thickness", a.Thickness)
+	if a.Thickness > a.Outer {
+		f.add("Thickness", a.Thickness, "at most the outer radius: this is a theory of thin plates")
+	}
 	f.positive("E", a.E)
 	if !(a.Nu >= 0 && a.Nu < 0.5) {
 		f.add("Nu", a.Nu, "0 or more and below 0.5")

@@ -60,3 +60,52 @@ func BenchmarkFactor(b *testing.B) {
 		})
 	}
 }
+
+// Slabs a second with as many Studies as there are processors.
+func BenchmarkStudyParallel(b *testing.B) {
+	slab, cases := roof()
+	b.ReportAllocs()
+	b.RunParallel(func(pb *testing.PB) {
+		var st Study
+		for pb.Next() {
+			if err := st.Run(&slab, cases); err != nil {
+				b.Error(err)
+				return
+			}
+		}
+	})
+	b.ReportMetric(float64(b.N)/b.Elapsed().Seconds(), "slabs/s")
+}
+
+// One more load case of a factorised roof, and what is read from it.
+func BenchmarkLoadCase(b *testing.B) {
+	slab, cases := roof()
+	var s Solver
+	var f Field
+	var in Influence
+	if err := s.Factor(&slab, Mesh{}); err != nil {
+		b.Fatal(err)
+	}
+	if err := s.Solve(&f, cases[1]); err != nil {
+		b.Fatal(err)
+	}
+	if err := s.Influence(&in, MomentX, Point{1.2, 0.7}); err != nil {
+		b.Fatal(err)
+	}
+	for name, run := range map[string]func() error{
+		"Solve":     func() error { return s.Solve(&f, cases[1]) },
+		"Extremes":  func() error { f.Extremes(); return nil },
+		"At":        func() error { f.At(1.2, 0.7); return nil },
+		"Influence": func() error { return s.Influence(&in, MomentX, Point{1.2, 0.7}) },
+		"Under":     func() error { return second(in.Under(cases[1])) },
+	} {
+		b.Run(name, func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				if err := run(); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}

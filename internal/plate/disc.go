@@ -16,13 +16,20 @@ type Disc struct {
 // Check reports every fault of the disc at once, as Faults.
 func (d Disc) Check() error {
 	var f Faults
+	d.check(&f)
+	return f.err()
+}
+
+func (d Disc) check(f *Faults) {
 	f.positive("Radius", d.Radius)
 	f.positive("Thickness", d.Thickness)
+	if d.Thickness > d.Radius {
+		f.add("Thickness", d.Thickness, "at most the radius: this is a theory of thin plates")
+	}
 	f.positive("E", d.E)
 	if !(d.Nu >= 0 && d.Nu < 0.5) {
 		f.add("Nu", d.Nu, "0 or more and below 0.5")
 	}
-	return f.err()
 }
 
 // Rigidity is E t^3/(12 (1-nu^2)), N m.
@@ -44,7 +51,23 @@ type Polar struct{ W, Slope, Radial, Tangential float64 }
 //	          Mr = q a^2/16 (1+nu - (3+nu) rho^2), Mt = q a^2/16 (1+nu - (1+3nu) rho^2)
 //
 // Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, art. 16.
-func (d Disc) Uniform(q, r float64) Polar {
+func (d Disc) Uniform(q, r float64) (Polar, error) {
+	if err := d.checkAt("Q", q, r); err != nil {
+		return Polar{}, err
+	}
+	return d.uniform(q, r), nil
+}
+
+// checkAt reports the faults of the disc, of a load and of a radius.
+func (d Disc) checkAt(name string, load, r float64) error {
+	var f Faults
+	d.check(&f)
+	f.number(name, load)
+	f.between("R", r, 0, d.Radius)
+	return f.err()
+}
+
+func (d Disc) uniform(q, r float64) Polar {
 	a, nu, rho2 := d.Radius, d.Nu, r*r/(d.Radius*d.Radius)
 	k := q * a * a * a * a / (64 * d.Rigidity())
 	m := q * a * a / 16
@@ -71,21 +94,15 @@ func (d Disc) Uniform(q, r float64) Polar {
 //
 //	M = W/(4 pi) ((1+nu) ln(1/gamma) + 1 - (1-nu) gamma^2/4)
 func (d Disc) Concentric(force, c, r float64) (Polar, error) {
-	if err := d.Check(); err != nil {
+	if err := d.checkAt("Force", force, r); err != nil {
 		return Polar{}, err
 	}
-	var f Faults
-	f.number("Force", force)
-	if !(c > 0 && c <= d.Radius) {
-		f.add("C", c, fmt.Sprintf("above 0, at most %g", d.Radius))
-	}
-	f.between("R", r, 0, d.Radius)
-	if len(f) > 0 {
-		return Polar{}, f
+	if !(c >= smallest && c <= d.Radius) {
+		return Polar{}, Faults{{"C", c, fmt.Sprintf("above 0, at most %g", d.Radius)}}
 	}
 	q := force / (math.Pi * c * c)
 	if c == d.Radius {
-		return d.Uniform(q, r), nil
+		return d.uniform(q, r), nil
 	}
 	return d.patchedUniform(q, c, r), nil
 }
@@ -139,13 +156,11 @@ func (d Disc) patchedUniform(q, c, r float64) Polar {
 // The centre is not bent by them, it only sinks. Moments have no limit at the
 // three points themselves. The edge must not be Clamped.
 func (d Disc) ThreePoint(force, r, theta float64) (add Polar, twist float64, err error) {
-	if err := d.Check(); err != nil {
+	if err := d.checkAt("Force", force, r); err != nil {
 		return Polar{}, 0, err
 	}
 	var f Faults
-	f.number("Force", force)
 	f.number("Theta", theta)
-	f.between("R", r, 0, d.Radius)
 	if d.Clamped {
 		f.add("Clamped", 1, "a rim that is free to rotate")
 	}

@@ -19,7 +19,7 @@ func TestSolidDiscsOfTheHandbooks(t *testing.T) {
 			d := unitDisc(row.Float(t, "nu"), row.Input(t, "rim") == "clamped")
 			at := func(r float64) Polar {
 				if row.Input(t, "load") == "uniform" {
-					return d.Uniform(1, r)
+					return d.uniform(1, r)
 				}
 				p, err := d.Concentric(1, row.Float(t, "r0/a"), r)
 				if err != nil {

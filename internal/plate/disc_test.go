@@ -51,7 +51,7 @@ func TestPatchesTileToUniform(t *testing.T) {
 		}
 	}
 	// What is missing lies along the rim, where loads bend the disc little.
-	u := d.Uniform(1, math.Hypot(at.X, at.Y))
+	u := d.uniform(1, math.Hypot(at.X, at.Y))
 	if missing := 1 - area/math.Pi; !(missing > 0 && missing < 0.15) {
 		t.Fatalf("missing %g", missing)
 	}
@@ -124,7 +124,7 @@ func TestThreePointSupport(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		u := d.Uniform(1, r)
+		u := d.uniform(1, r)
 		return Polar{p.W + u.W, p.Slope + u.Slope, p.Radial + u.Radial, p.Tangential + u.Tangential}, twist
 	}
 	work, energy := 0.0, 0.0
@@ -149,7 +149,7 @@ func TestThreePointSupport(t *testing.T) {
 		t.Errorf("w at a support %g", seat.W)
 	}
 	centre, _ := at(0, 0)
-	near(t, "moment at the centre", centre.Radial, d.Uniform(1, 0).Radial, 1e-12)
+	near(t, "moment at the centre", centre.Radial, d.uniform(1, 0).Radial, 1e-12)
 	if !(rim.Tangential > centre.Radial) {
 		t.Errorf("the rim between supports has %g, the centre %g", rim.Tangential, centre.Radial)
 	}
@@ -167,6 +167,7 @@ func TestDiscRefusals(t *testing.T) {
 		"Force":     second(d.Concentric(math.NaN(), 0.5, 0)),
 		"X":         second(d.Patch(Patch{0.9, 0, 0.4, 0.4, 1}, Point{})),
 		"At.X":      second(d.Patch(Patch{0.2, 0, 0.4, 0.4, 1}, Point{1, 1})),
+		"Q":         second(d.Uniform(math.NaN(), 0)),
 		"Inner":     Annulus{Outer: 1, Inner: 1, Thickness: 1, E: 1, OuterRim: RimSimple}.Check(),
 		"OuterRim":  Annulus{Outer: 1, Inner: 0.5, Thickness: 1, E: 1, OuterRim: RimGuided}.Check(),
 		"HoleRim":   second(Annulus{Outer: 1, Inner: 0.5, Thickness: 1, E: 1, OuterRim: RimSimple}.At(AnnularLoad{HoleRim: math.Inf(1)}, 0.7)),

@@ -61,12 +61,6 @@ func (s *Slab) CheckLoads(loads []Load) error {
 	return f.err()
 }
 
-func (f *Faults) number(field string, v float64) {
-	if !finite(v) {
-		f.add(field, v, "a number")
-	}
-}
-
 func (u Uniform) check(_ *Slab) (f Faults) {
 	f.number("Pressure", u.Pressure)
 	return f

@@ -122,10 +122,24 @@ func (f *Faults) add(field string, value float64, want string) {
 	*f = append(*f, Fault{field, value, want})
 }
 
-// positive records a fault unless v is a finite number above zero.
+// Sizes, moduli and loads in SI beyond these are mistakes, and their products
+// could leave the range of float64.
+const (
+	smallest = 1e-9
+	largest  = 1e15
+)
+
+// positive records a fault unless v is a sensible number above zero.
 func (f *Faults) positive(field string, v float64) {
-	if !(v > 0) || math.IsInf(v, 0) {
-		f.add(field, v, "a number above 0")
+	if !(v >= smallest && v <= largest) {
+		f.add(field, v, "a number above 0 (1e-9 to 1e15)")
+	}
+}
+
+// number records a fault unless v is a sensible number.
+func (f *Faults) number(field string, v float64) {
+	if !(math.Abs(v) <= largest) {
+		f.add(field, v, "a number (up to 1e15)")
 	}
 }
 
@@ -176,6 +190,9 @@ func (s *Slab) Check() error {
 	const slender = 50
 	if r := s.Length / s.Width; r > slender || r < 1/float64(slender) {
 		f.add("Length", s.Length, "a plan no longer than 50 times its width")
+	}
+	if short := math.Min(s.Length, s.Width); s.Thickness > short/2 {
+		f.add("Thickness", s.Thickness, "at most half the shorter side: this is a theory of thin slabs")
 	}
 	s.checkSupports(&f)
 	s.checkOpenings(&f)
