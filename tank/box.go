@@ -63,6 +63,9 @@ func (b Box) shrunk(wall, roof, floor manway.Length) Shape {
 }
 
 func (b Box) ends() (from, to float64, ok bool) {
+	if b.plumb() {
+		return 0, float64(b.Length), true
+	}
 	long, _ := b.sides()
 	return float64(b.Length)/2 - long.at(0), float64(b.Length)/2 + long.at(0), true
 }

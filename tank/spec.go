@@ -63,7 +63,11 @@ func (s Spec) validate(faults *manway.InputErrors, inside Shape) {
 		faults.Add("Partitions", fmt.Sprint(n), "none: this shape takes no partition")
 	} else {
 		for i, p := range s.Partitions {
-			p.validate(faults, fmt.Sprintf("Partitions[%d]", i), manway.Length(from), manway.Length(to), height)
+			var of manway.InputErrors
+			p.validate(&of, manway.Length(from), manway.Length(to), height)
+			if len(of) > 0 {
+				faults.Under(fmt.Sprintf("Partitions[%d]", i), of)
+			}
 			from = float64(p.At + p.Thickness)
 		}
 	}
@@ -74,7 +78,11 @@ func (s Spec) validate(faults *manway.InputErrors, inside Shape) {
 		manway.Within(faults, "OutletInvert", s.OutletInvert, 0, height)
 	}
 	for i, a := range s.Access {
-		a.validate(faults, fmt.Sprintf("Access[%d]", i), inside.Inside(), len(s.Partitions)+1)
+		var of manway.InputErrors
+		a.validate(&of, inside.Inside(), len(s.Partitions)+1)
+		if len(of) > 0 {
+			faults.Under(fmt.Sprintf("Access[%d]", i), of)
+		}
 	}
 	if s.EmptyMass != 0 {
 		manway.Within(faults, "EmptyMass", s.EmptyMass, 20*manway.Pound, 500000*manway.Pound)
@@ -84,31 +92,31 @@ func (s Spec) validate(faults *manway.InputErrors, inside Shape) {
 	}
 }
 
-func (p Partition) validate(faults *manway.InputErrors, field string, from, to, height manway.Length) {
+func (p Partition) validate(faults *manway.InputErrors, from, to, height manway.Length) {
 	if !(p.Thickness > 0 && p.Thickness <= 24*manway.Inch) {
-		faults.Add(field+".Thickness", p.Thickness.String(), "above 0, at most 2 ft")
+		faults.Add("Thickness", p.Thickness.String(), "above 0, at most 2 ft")
 		return
 	}
 	if !(p.At > from && p.At+p.Thickness < to) {
-		faults.Add(field+".At", p.At.String(), "both faces within the floor, beyond "+from.String()+" and short of "+to.String())
+		faults.Add("At", p.At.String(), "both faces within the floor, beyond "+from.String()+" and short of "+to.String())
 	}
 	if p.Height != 0 {
-		manway.Within(faults, field+".Height", p.Height, height/100, height)
+		manway.Within(faults, "Height", p.Height, height/100, height)
 	}
 }
 
-func (a Access) validate(faults *manway.InputErrors, field string, in Extent, compartments int) {
-	manway.WithinCount(faults, field+".Compartment", a.Compartment, 0, compartments-1)
+func (a Access) validate(faults *manway.InputErrors, in Extent, compartments int) {
+	manway.WithinCount(faults, "Compartment", a.Compartment, 0, compartments-1)
 	if in.Length > 0 {
-		manway.Within(faults, field+".Along", a.Along, -in.InletHead, in.Length+in.OutletHead)
-		manway.Within(faults, field+".Across", a.Across, -in.Width/2, in.Width/2)
+		manway.Within(faults, "Along", a.Along, -in.InletHead, in.Length+in.OutletHead)
+		manway.Within(faults, "Across", a.Across, -in.Width/2, in.Width/2)
 	}
 	if a.Diameter != 0 {
-		manway.Within(faults, field+".Diameter", a.Diameter, 4*manway.Inch, 10*manway.Foot)
+		manway.Within(faults, "Diameter", a.Diameter, 4*manway.Inch, 10*manway.Foot)
 		return
 	}
-	manway.Within(faults, field+".Length", a.Length, 4*manway.Inch, 20*manway.Foot)
-	manway.Within(faults, field+".Width", a.Width, 4*manway.Inch, 20*manway.Foot)
+	manway.Within(faults, "Length", a.Length, 4*manway.Inch, 20*manway.Foot)
+	manway.Within(faults, "Width", a.Width, 4*manway.Inch, 20*manway.Foot)
 }
 
 // Material is what the shell is made of.
