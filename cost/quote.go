@@ -163,7 +163,7 @@ func (q Quote) way(p *page, number int, w Way) {
 func (q Quote) price(w Way) string {
 	s := q.money(w.Price)
 	if w.Low.Valid && w.High.Valid {
-		s += fmt.Sprintf(", most likely between %s and %s", q.money(w.Low.Decimal), q.money(w.High.Decimal))
+		s += fmt.Sprintf(", in 8 cases of 10 between %s and %s", q.money(w.Low.Decimal), q.money(w.High.Decimal))
 	}
 	if len(w.Missing) > 0 {
 		var codes []string
