@@ -151,12 +151,13 @@ func Arrival(f Found) (Finding, error) {
 }
 
 func (f Found) pointsTo(above manway.Length) PointsTo {
+	reach := levelTolerance * (1 + 1e-9)
 	switch {
-	case above < -levelTolerance && f.SincePumped.Known && f.SincePumped.Time <= manway.Week:
+	case above < -reach && f.SincePumped.Known && f.SincePumped.Time <= manway.Week:
 		return StillFilling
-	case above < -levelTolerance:
+	case above < -reach:
 		return LeakOut
-	case above <= levelTolerance:
+	case above <= reach:
 		return AtOutlet
 	case f.Runback.Seen == Yes:
 		return FieldNotTaking

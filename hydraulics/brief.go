@@ -62,6 +62,9 @@ func (b Brief) gallons(s manway.System) string {
 			if c.Reason != "" {
 				parts[i] += " (" + c.Reason + ")"
 			}
+			if c.Remove > 0 {
+				parts[i] += ", about " + whole(c.Remove, s) + " of it drain over"
+			}
 			continue
 		}
 		parts[i] = c.Name + " " + whole(c.Remove, s)

@@ -75,7 +75,7 @@ func (c CompartmentPlan) Ticket(s manway.System) string {
 		}
 		return c.Name + ": " + c.State.String() + " (" + why + "), not pumped, holds up to " + c.Capacity.Text(s)
 	}
-	line := c.Name + ": remove " + c.Remove.Text(s) + ", from " + c.From.Text(s) + " to " + c.To.Text(s)
+	line := c.Name + ": remove " + c.Remove.Text(s) + ", from " + c.From.Text(s) + " to " + upTo(c.To, s).Text(s)
 	if c.HeldBy != HeldByNothing {
 		line += ", held by " + c.HeldBy.String()
 	}
@@ -86,6 +86,11 @@ func (c CompartmentPlan) Ticket(s manway.System) string {
 type Step struct {
 	Compartment int
 	From, To    manway.Length
+}
+
+// Line is the step for the crew, the level rounded up.
+func (p Plan) Line(step Step, s manway.System) string {
+	return p.Compartments[step.Compartment].Name + " from " + step.From.Text(s) + " to " + upTo(step.To, s).Text(s)
 }
 
 // Plan is a pump-out.

@@ -186,7 +186,7 @@ func writeText(w io.Writer, in *input, out *output) error {
 		fmt.Fprintf(w, "  draw all opened compartments down together, no more than %s apart\n", p.Apart.Text(s))
 	}
 	for i, step := range p.Steps {
-		fmt.Fprintf(w, "  %d. %s from %s to %s\n", i+1, p.Compartments[step.Compartment].Name, step.From.Text(s), step.To.Text(s))
+		fmt.Fprintf(w, "  %d. %s\n", i+1, p.Line(step, s))
 	}
 	fmt.Fprintln(w, "Ticket")
 	for _, c := range p.Compartments {
