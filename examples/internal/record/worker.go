@@ -17,6 +17,7 @@ type worker[In, Out any] struct {
 	run   *run[In, Out]
 	start starter[In]
 	in    In
+	made  Out             // of the record at hand
 	doc   *strictjson.Doc // of the record at hand, where its lines are known
 
 	line   lineReader
@@ -107,12 +108,12 @@ func (w *worker[In, Out]) record(text []byte, line int) strictjson.Faults {
 // result or the refusal. It returns all faults.
 func (w *worker[In, Out]) finish(faults strictjson.Faults, line int) strictjson.Faults {
 	if len(faults) == 0 || w.c.Partial && readable(faults) {
-		out, err := w.c.Do(&w.in)
-		if err != nil {
+		var err error
+		if w.made, err = w.c.Do(&w.in); err != nil {
 			faults = append(faults, beyond(faults, w.explain(err, line))...)
 			faults.Sort()
 		} else if len(faults) == 0 {
-			faults = atLine(w.write(&out), line)
+			faults = atLine(w.write(&w.made), line)
 		}
 	}
 	if len(faults) > 0 && !w.run.alone {

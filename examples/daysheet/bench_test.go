@@ -1,0 +1,38 @@
+package main
+
+import (
+	"bytes"
+	"io"
+	"testing"
+)
+
+const (
+	header = "id,length_in,width_in,depth_in,partition_in,partition_thick_in,cover_in,lid_dia_in,lid_thick_in,sludge1_in,scum1_in,sludge2_in,scum2_in\n"
+	row    = "t123456,96,48.5,51.25,62,3,14.5,24,3.5,11.25,4,2.5,1\n"
+	line   = `{"id":"t123456","length":"96 in","width":"48.5 in","depth":"51.25 in","height":"60 in","partition":"62 in","partition_thick":"3 in","cover":"14.5 in","lid_dia":"24 in","lid_thick":"3.5 in","sludge1":"11.25 in","scum1":"4 in","sludge2":"2.5 in","scum2":"1 in"}` + "\n"
+)
+
+// Rows of a day as CSV, the same as JSON lines, and every column but the roof.
+func BenchmarkSheet(b *testing.B) {
+	const rows = 20000
+	for _, c := range []struct {
+		name, header, row string
+		args              []string
+	}{
+		{"csv", header, row, []string{"-out", "csv", "-"}},
+		{"json", "", line, []string{"-out", "json", "-"}},
+		{"json/float", "", line, []string{"-out", "json", "-columns", "id,pump_gal,lid_lb,float_factor,leave_in", "-"}},
+	} {
+		b.Run(c.name, func(b *testing.B) {
+			in := append([]byte(c.header), bytes.Repeat([]byte(c.row), rows)...)
+			command := newCommand()
+			b.ReportAllocs()
+			for b.Loop() {
+				if code := command.Run(c.args, bytes.NewReader(in), io.Discard, io.Discard); code != 0 {
+					b.Fatal(code)
+				}
+			}
+			b.ReportMetric(float64(rows*b.N)/b.Elapsed().Seconds(), "rows/s")
+		})
+	}
+}
