@@ -53,7 +53,9 @@ type Command[In, Out any] struct {
 // options is what a call asked for, beside the record.
 type options struct {
 	in, out, file string
-	given         bool // a flag of the record was given
+	header        string // the columns of CSV that comes without them
+	tolerate      bool   // a refused record does not change the exit code
+	given         bool   // a flag of the record was given
 }
 
 // Run runs the command with the arguments after its name, and returns the exit
@@ -73,7 +75,7 @@ func (c Command[In, Out]) Run(args []string, stdin io.Reader, stdout, stderr io.
 	}
 	var source source
 	if opts.in != "" {
-		if source, err = openSource(opts.in, stdin); err != nil {
+		if source, err = openSource(opts.in, opts.header, stdin); err != nil {
 			return c.usage(stderr, err)
 		}
 		defer source.close()
@@ -123,6 +125,9 @@ func (c *Command[In, Out]) parse(args []string, base *In) (options, error) {
 	if formats := c.formats(); !slices.Contains(formats, opts.out) {
 		return opts, fmt.Errorf("-out %q: want %s", opts.out, strings.Join(formats, ", "))
 	}
+	if opts.header != "" && opts.in == "" {
+		return opts, errors.New("-header: want -in FILE too")
+	}
 	if opts.in == "" && !opts.given {
 		return opts, errors.New("no record: want the flags of one, or -in FILE")
 	}
@@ -130,7 +135,7 @@ func (c *Command[In, Out]) parse(args []string, base *In) (options, error) {
 }
 
 // shared are the flags that every command has.
-var shared = []string{"in", "out", "o"}
+var shared = []string{"in", "out", "o", "header", "tolerate"}
 
 func (c *Command[In, Out]) flags(base *In, opts *options) *flag.FlagSet {
 	fs := flag.NewFlagSet(c.Name, flag.ContinueOnError)
@@ -139,6 +144,8 @@ func (c *Command[In, Out]) flags(base *In, opts *options) *flag.FlagSet {
 	fs.StringVar(&opts.in, "in", "", "read records from `FILE`, JSON lines or CSV; - is standard input")
 	fs.StringVar(&opts.out, "out", "text", "write `FORMAT`: "+strings.Join(c.formats(), ", "))
 	fs.StringVar(&opts.file, "o", "", "write to `FILE`, whole or not at all, instead of standard output")
+	fs.StringVar(&opts.header, "header", "", "`NAMES` of the columns of CSV that comes without a header;\nnone is written then, and a row that is the header is passed over")
+	fs.BoolVar(&opts.tolerate, "tolerate", false, "exit 0 although records were refused")
 	if c.Flags != nil {
 		c.Flags(fs, base)
 	}

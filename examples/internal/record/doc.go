@@ -17,6 +17,10 @@
 // nested object is JSON. A record is one line: a quoted cell has no line break
 // in it. Inch marks inside an unquoted cell are text.
 //
+// Where rows come without a header, as a mapper gets its share of a large file,
+// -header names the columns. Then no header is written either, and a row that is
+// the header itself, the first of the first share, is passed over.
+//
 // Fields must be known, given once and of the right type; what is wrong with a
 // record is told all at once. A line has at most [MaxLine] bytes.
 //
@@ -32,10 +36,12 @@
 // spreadsheet takes it for a formula.
 //
 // Records are computed on all cores, written in their order, and never held in
-// memory all at once.
+// memory all at once. Long work tells on standard error how far it is, every two
+// seconds where a person watches, every minute in a log, and ends with a summary.
 //
 // # Exit
 //
-// 0: every record was computed. 1: some were refused, the others are written.
+// 0: every record was computed. 1: some were refused, the others are written;
+// with -tolerate that is 0 too.
 // 2: the call was wrong or there was nothing to read, nothing is written.
 package record

@@ -47,14 +47,14 @@ func (r *run[In, Out]) one(read func(*worker[In, Out]) strictjson.Faults) int {
 	r.alone = r.opts.out != "json" && r.opts.out != "csv"
 	w := newWorker(r)
 	if r.opts.out == "csv" {
-		w.out = w.header(w.out)
+		w.out = w.titles(w.out)
 	}
 	w.start.begin(&w.in)
 	faults := read(w)
 	w.start.finish(&w.in)
 	faults = w.finish(faults, 0)
 	code := 0
-	if len(faults) > 0 {
+	if len(faults) > 0 && (r.alone || !r.opts.tolerate) {
 		code = 1
 	}
 	if code == 1 && r.alone {
@@ -73,45 +73,36 @@ func (r *run[In, Out]) one(read func(*worker[In, Out]) strictjson.Faults) int {
 func (r *run[In, Out]) stream(s source) int {
 	prototype := newWorker(r)
 	if s.format == csvLines {
-		if err := prototype.readHeader(s.header, s.separator); err != nil {
+		if err := prototype.readHeader(s); err != nil {
 			return r.c.usage(r.stderr, err)
 		}
 	}
-	if r.opts.out == "csv" {
-		if _, err := r.stdout.Write(prototype.header(nil)); err != nil {
+	if r.opts.out == "csv" && !s.bare {
+		if _, err := r.stdout.Write(prototype.titles(nil)); err != nil {
 			return r.c.usage(r.stderr, err)
 		}
 	}
-	began := time.Now()
-	shown := began
-	records, refused := 0, 0
-	live := terminal(r.stderr)
+	p := newProgress(r.c.Name, r.stderr, time.Now())
 	err := stream(s, runtime.GOMAXPROCS(0), func() func(*batch) {
 		w := newWorker(r)
 		if s.format == csvLines {
-			_ = w.readHeader(s.header, s.separator) // the prototype took it
+			_ = w.readHeader(s) // the prototype took it
 		}
 		return w.batch
 	}, func(b *batch) error {
-		records += b.records
-		refused += b.refused
-		if live && time.Since(shown) > 2*time.Second {
-			shown = time.Now()
-			fmt.Fprintf(r.stderr, "%s: %d records, %d refused, %.0f s\n", r.c.Name, records, refused, time.Since(began).Seconds())
-		}
+		p.add(b, time.Now())
 		_, err := r.stdout.Write(b.out)
 		return err
 	})
-	switch {
-	case err != nil:
-		fmt.Fprintf(r.stderr, "%s: %s; stopped after %d records\n", r.c.Name, oneLine(err.Error()), records)
+	if err != nil {
+		fmt.Fprintf(r.stderr, "%s: %s; stopped after %d records\n", r.c.Name, oneLine(err.Error()), p.records)
 		return 1
-	case records == 0:
-		fmt.Fprintf(r.stderr, "%s: %s: no records in it\n", r.c.Name, s.name)
-	case refused > 0:
-		fmt.Fprintf(r.stderr, "%s: %d of %d records refused\n", r.c.Name, refused, records)
 	}
-	if refused > 0 {
+	if p.records == 0 {
+		fmt.Fprintf(r.stderr, "%s: %s: no records in it\n", r.c.Name, s.name)
+	}
+	p.end(time.Now())
+	if p.refused > 0 && !r.opts.tolerate {
 		return 1
 	}
 	return 0

@@ -29,6 +29,7 @@ type source struct {
 	close     func()
 	format    format
 	header    []byte // csv: the first line
+	bare      bool   // csv: the header was given by the call
 	separator byte   // csv: between cells
 	line      int    // number of the reader's first line
 }
@@ -37,8 +38,8 @@ type source struct {
 const headBytes = 64 << 10
 
 // openSource opens a file, or standard input for "-", and tells its format.
-func openSource(name string, stdin io.Reader) (source, error) {
-	s := source{name: name, reader: stdin, close: func() {}, line: 1}
+func openSource(name, header string, stdin io.Reader) (source, error) {
+	s := source{name: name, reader: stdin, close: func() {}, line: 1, header: []byte(header), bare: header != ""}
 	if name != "-" {
 		f, err := os.Open(name)
 		if err != nil {
@@ -68,6 +69,11 @@ func (s *source) sniff() error {
 	}
 	head = bytes.TrimPrefix(head, []byte("\ufeff"))
 	first := bytes.TrimLeft(head, " \t\r\n")
+	if s.bare {
+		s.reader = io.MultiReader(bytes.NewReader(head), s.reader)
+		s.takeRows(first)
+		return nil
+	}
 	switch {
 	case len(first) == 0 && s.name == "standard input":
 		first = nil
@@ -116,13 +122,28 @@ func (s *source) takeHeader(head []byte, more io.Reader) error {
 		return fmt.Errorf("the first line is longer than %d KiB: want JSON objects or a CSV header", headBytes>>11)
 	}
 	s.header = bytes.TrimRight(header, "\r")
-	s.separator = ','
-	if bytes.IndexByte(s.header, ',') < 0 && bytes.IndexByte(s.header, '\t') >= 0 {
-		s.separator = '\t'
-	}
+	s.separator = separatorOf(s.header)
 	s.reader = io.MultiReader(bytes.NewReader(rest), more)
 	s.line++
 	return nil
+}
+
+// takeRows takes a CSV source of which the call gave the header, with commas
+// whatever stands between the cells of the rows.
+func (s *source) takeRows(head []byte) {
+	first, _, _ := bytes.Cut(head, []byte("\n"))
+	s.format = csvLines
+	if s.separator = separatorOf(first); s.separator != ',' {
+		s.header = bytes.ReplaceAll(s.header, []byte{','}, []byte{s.separator})
+	}
+}
+
+// separatorOf is what stands between the cells of a line.
+func separatorOf(line []byte) byte {
+	if bytes.IndexByte(line, ',') < 0 && bytes.IndexByte(line, '\t') >= 0 {
+		return '\t'
+	}
+	return ','
 }
 
 // readHead reads until it has a line with something in it and the start of the

@@ -22,6 +22,7 @@ type worker[In, Out any] struct {
 
 	line   lineReader
 	table  *table // csv: the columns bound to in
+	header []byte // csv: a row to pass over
 	out    []byte // what was written
 	json   JSON
 	row    Row
@@ -61,6 +62,9 @@ func (w *worker[In, Out]) batch(b *batch) {
 		}
 		text = bytes.Trim(text, " \r")
 		if len(text) == 0 || w.table == nil && len(bytes.Trim(text, "\t")) == 0 {
+			continue
+		}
+		if w.header != nil && bytes.Equal(text, w.header) {
 			continue
 		}
 		b.records++
@@ -205,8 +209,8 @@ func (w *worker[In, Out]) writeJSON(out *Out) (err error) {
 	return err
 }
 
-// header is the first line of CSV.
-func (w *worker[In, Out]) header(to []byte) []byte {
+// titles is the first line of CSV.
+func (w *worker[In, Out]) titles(to []byte) []byte {
 	for _, name := range w.c.Columns {
 		to = append(append(to, name...), ',')
 	}
@@ -266,7 +270,10 @@ func (w *worker[In, Out]) refuseJSON(id string, faults strictjson.Faults) {
 }
 
 // readHeader binds the columns of a CSV header to the worker's record.
-func (w *worker[In, Out]) readHeader(header []byte, separator byte) (err error) {
-	w.table, err = newTable(&w.in, header, separator)
+func (w *worker[In, Out]) readHeader(s source) (err error) {
+	if s.bare {
+		w.header = s.header
+	}
+	w.table, err = newTable(&w.in, s.header, s.separator)
 	return err
 }
