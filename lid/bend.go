@@ -34,9 +34,14 @@ type Bending struct {
 	Cautions     manway.Cautions
 	Assumed      manway.Assumptions
 
-	person manway.Person
-	oneWay bool
-	round  bool
+	person   manway.Person
+	concrete manway.Concrete
+	load     manway.Pressure // own weight and soil on top, on the area
+	patch    manway.Length   // radius of the boot as the formula takes it
+	long     manway.Length
+	width    manway.Length
+	oneWay   bool
+	round    bool
 }
 
 // boot is the radius of the circle on which a person stands, on one boot at
@@ -125,6 +130,7 @@ const thinnest = 0.25 * manway.Inch
 func (b *Bending) section(l Lid) {
 	known, made := l.Concrete.Filled()
 	b.Assumed |= made
+	b.concrete = known
 	if made&manway.AssumedConcreteStrength != 0 {
 		b.Cautions |= manway.UnknownStrength
 	}
@@ -150,6 +156,7 @@ func (b *Bending) moments(l Lid, c BendCase, w Weight) {
 		long = float64(l.Length)
 	}
 	r := patchRadius(math.Min(float64(boot), span/4), float64(b.Left))
+	b.load, b.patch, b.long, b.width = manway.Pressure(q), manway.Length(r), manway.Length(long), l.across()
 	switch {
 	case l.Shape.Round():
 		b.OwnMoment = manway.MomentPerLength(discUniform(q, span/2, poisson))

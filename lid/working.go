@@ -98,34 +98,42 @@ func (r LiftLimit) Working(s manway.System) manway.Working {
 
 // Working is the screening step by step.
 func (b Bending) Working(s manway.System) manway.Working {
-	own, live, nominal := b.OwnMoment.Text(s), b.LiveMoment.Text(s), b.Nominal.Text(s)
-	w := manway.Working{
-		{Symbol: "h", Formula: "thickness - loss", Value: b.Left.Text(s)},
-		{Symbol: "span", Formula: "between the supports", Value: b.Span.Text(s)},
-		{Symbol: "M own", Formula: b.formula(0), Value: own},
-		{Symbol: "M person", Formula: b.formula(1), Numbers: "W " + b.person.Mass.Weight().Text(s), Value: live},
-		{Symbol: "Mn", Formula: "5 lambda sqrt(f'c) h2/6", Numbers: "h " + b.Left.Text(s), Value: nominal},
-		{Symbol: "Mcr", Formula: "7.5 lambda sqrt(f'c) h2/6", Numbers: "h " + b.Left.Text(s), Value: b.Rupture.Text(s)},
+	left := b.Left.Text(s)
+	w := manway.Working{{Symbol: "h", Formula: "thickness - loss", Value: left}}
+	if b.load > 0 {
+		strength := "f'c " + b.concrete.Strength.Text(s) + ", h " + left
+		own, person := b.formulas()
+		sizes := "span " + b.Span.Text(s)
+		if !b.round {
+			sizes += ", length " + b.long.Text(s) + ", width " + b.width.Text(s)
+		}
+		w = append(w,
+			manway.Step{Symbol: "q", Formula: "weight on the area", Value: b.load.Text(s)},
+			manway.Step{Symbol: "M own", Formula: own, Numbers: sizes + ", nu 0.2", Value: b.OwnMoment.Text(s)},
+			manway.Step{Symbol: "M person", Formula: person, Numbers: "W " + b.person.Mass.Weight().Text(s) + ", r " + b.patch.Text(s) + ", " + sizes + ", nu 0.2", Value: b.LiveMoment.Text(s)},
+			manway.Step{Symbol: "Mn", Formula: "5 lambda sqrt(f'c) h2/6", Numbers: strength, Value: b.Nominal.Text(s)},
+			manway.Step{Symbol: "Mcr", Formula: "7.5 lambda sqrt(f'c) h2/6", Numbers: strength, Value: b.Rupture.Text(s)},
+		)
 	}
 	for _, c := range b.Checks {
-		value := c.Status.String() + ": " + c.Reason
+		value := c.Status.String()
 		if use, ok := c.Use(); ok {
 			value = "use " + number(use) + ", " + value
 		}
-		w = append(w, manway.Step{Symbol: c.Name, Formula: c.Combination.String(), Numbers: c.Kind.Text(c.Demand, s) + " against " + c.Kind.Text(c.Capacity, s), Value: value})
+		w = append(w, manway.Step{Symbol: c.Name, Formula: "demand/capacity, " + c.Combination.String(), Numbers: c.Kind.Text(c.Demand, s) + "/" + c.Kind.Text(c.Capacity, s), Value: value})
 	}
 	return w
 }
 
-// formula is the moment formula that was used for own weight (0) or person (1).
-func (b Bending) formula(load int) string {
+// formulas are the moments that were used, of the own weight and of the person.
+func (b Bending) formulas() (own, person string) {
 	switch {
 	case b.oneWay:
-		return [...]string{"q L2/8", "W L/(4 B)"}[load]
+		return "q L2/8", "W L/(4 B)"
 	case b.round:
-		return [...]string{"q a2 (3 + nu)/16", "W/(4 pi) [(1 + nu) ln(a/r) + 1 - (1 - nu) r2/(4 a2)]"}[load]
+		return "q a2 (3 + nu)/16", "W/(4 pi) [(1 + nu) ln(a/r) + 1 - (1 - nu) r2/(4 a2)]"
 	}
-	return [...]string{"Levy's series, across the short side", "W/(4 pi) [(1 + nu) ln(2 a/(pi r)) + beta]"}[load]
+	return "Levy's series, across the short side", "W/(4 pi) [(1 + nu) ln(2 a/(pi r)) + beta], beta " + number(slabBeta(float64(max(b.long, b.Span)), float64(min(b.long, b.Span)), poisson))
 }
 
 // Basis is where the strengths and factors come from.
