@@ -96,6 +96,9 @@ func seriesPresent(i Rate, t float64) float64 {
 // gradientAnnual is 1/i - n/((1+i)^n-1); below a rate of 1e-4 the two terms
 // cancel and the sum that the closed form stands for is taken instead.
 func gradientAnnual(i Rate, n int) float64 {
+	if n == 1 {
+		return 0
+	}
 	if math.Abs(float64(i)) >= 1e-4 {
 		return 1/float64(i) - float64(n)/math.Expm1(float64(n)*math.Log1p(float64(i)))
 	}
