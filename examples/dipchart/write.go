@@ -10,16 +10,17 @@ import (
 )
 
 var command = record.Command[input, output]{
-	Name:    "dipchart",
-	Doc:     record.Comment(source),
-	Flags:   flags,
-	ID:      func(in *input) string { return in.ID },
-	Do:      compute,
-	Partial: true,
-	Text:    writeText,
-	JSON:    writeJSON,
-	Columns: []string{"id", "reading_in", "depth_in", "gal", "gal_1", "gal_2", "gal_3", "gal_4"},
-	Rows:    writeRows,
+	Name:      "dipchart",
+	Doc:       record.Comment(source),
+	Flags:     flags,
+	ID:        func(in *input) string { return in.ID },
+	Do:        compute,
+	Partial:   true,
+	Text:      writeText,
+	JSON:      writeJSON,
+	Columns:   []string{"id", "reading_in", "depth_in", "gal", "gal_1", "gal_2", "gal_3", "gal_4"},
+	Rows:      writeRows,
+	Documents: map[string]func(io.Writer, *input, *output) error{"svg": writeSVG},
 }
 
 func writeJSON(j *record.JSON, in *input, out *output) {
