@@ -2,6 +2,7 @@ package main
 
 import (
 	"encoding"
+	"errors"
 	"fmt"
 	"strings"
 
@@ -69,6 +70,9 @@ var columns = []column{
 	{name: "float_state", need: needFloat, words: func(o *output) string { return o.float.words(o.float.state) }},
 	{name: "leave", usual: "in", units: lengths, need: needFloat, number: func(o *output) known[float64] { return plain(o.float.leastLiquid) }},
 	{name: "leave_state", need: needFloat, words: func(o *output) string { return o.float.words(o.float.leave) }},
+	{name: "roof_use", need: needRoof, number: func(o *output) known[float64] { return o.roof.use }},
+	{name: "roof_load", need: needRoof, words: func(o *output) string { return o.roof.load }},
+	{name: "roof_status", need: needRoof, words: func(o *output) string { return o.roof.words() }},
 	{name: "cautions", words: func(o *output) string { return strings.Join(o.cautions.Codes(), ";") }},
 }
 
@@ -80,6 +84,13 @@ func (f floating) words(state fmt.Stringer) string {
 	return state.String()
 }
 
+func (r roofing) words() string {
+	if !r.known {
+		return ""
+	}
+	return r.status.String()
+}
+
 // usualColumns stand where -columns is not given.
 const usualColumns = "id,liquid_1_gal,liquid_2_gal,pump_gal,lid_lb,reach_in"
 
@@ -88,21 +99,26 @@ func columnNamed(name string) (column, error) {
 	if name == "id" {
 		return column{header: name}, nil
 	}
+	for _, c := range columns {
+		if c.usual == "" && c.name == name {
+			c.header, c.unit = name, 1
+			return c, nil
+		}
+	}
 	at := strings.LastIndexByte(name, '_')
 	for _, c := range columns {
 		switch {
-		case c.usual == "" && c.name == name:
-			c.header, c.unit = name, 1
-			return c, nil
-		case c.usual != "" && at > 0 && c.name == name[:at]:
+		case c.usual == "":
+		case c.name == name:
+			return c, fmt.Errorf("column %q: want its unit too, such as %s_%s", name, name, c.usual)
+		case at > 0 && c.name == name[:at]:
 			unit, err := c.units(name[at+1:])
-			if err != nil {
-				return c, fmt.Errorf("column %q: %w", name, err)
+			var fault *manway.InputError
+			if errors.As(err, &fault) {
+				return c, fmt.Errorf("column %q: want another unit: %s", name, strings.TrimPrefix(fault.Want, "a number with a unit: "))
 			}
 			c.header, c.unit = name, unit
-			return c, nil
-		case c.usual != "" && c.name == name:
-			return c, fmt.Errorf("column %q: want its unit too, such as %s_%s", name, name, c.usual)
+			return c, err
 		}
 	}
 	return column{}, fmt.Errorf("column %q: want id, %s", name, strings.Join(columnNames(), ", "))

@@ -3,9 +3,9 @@
 // else is asked for by name. It reads any number of rows, keeps their order, and
 // holds only a few of them at a time.
 //
-//	daysheet testdata/daysheet/route.csv
-//	daysheet -out csv testdata/daysheet/route.csv
-//	daysheet -out json -columns "id,pump_gal,loads,next_years" -truck "1500 gal" testdata/daysheet/route.csv
+//	daysheet testdata/routes/day.csv
+//	daysheet -out csv testdata/routes/day.csv
+//	daysheet -out json -columns id,pump_gal,next_years,next_on,leave_in testdata/routes/day.jsonl
 //	daysheet -length 96in -width 48in -depth 48in -partition 62in -partition_thick 3in -sludge1 12in -scum1 4in -sludge2 3in -scum2 1in -lid_dia 24in -lid_thick 3in -cover 18in
 //
 // # A row
@@ -73,7 +73,7 @@
 // either, and a row that is the header itself is passed over. With -tolerate
 // refused rows do not change the exit status.
 //
-//	daysheet -out csv -header id,length_in,width_in,depth_in -columns id,liquid_gal -tolerate - <testdata/daysheet/part.csv
+//	daysheet -out csv -header id,length_in,width_in,depth_in -columns id,liquid_gal -tolerate - <testdata/routes/share.csv
 //
 // # Cautions
 //

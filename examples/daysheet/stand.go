@@ -38,3 +38,54 @@ func (j *job) float(t *tank.Tank) {
 	}
 	j.out.cautions |= f.Cautions
 }
+
+// roofing is the screening of the roof; not known without cover and the lid's
+// size and place.
+type roofing struct {
+	known  bool
+	use    known[float64] // of the check that governs
+	load   string         // that governs
+	status manway.Status  // the worst of all loadings
+}
+
+// roof screens the roof under its soil, a crowd and a person, with an opening as
+// large as the lid.
+func (j *job) roof(t *tank.Tank) {
+	in := j.in
+	if in.Cover == nil || in.LidAt == 0 || in.LidDia == 0 {
+		return
+	}
+	bars := manway.Reinforcement{State: in.Steel}
+	if in.Steel == manway.SteelKnown {
+		bars.Diameter, bars.Spacing, bars.Cover = in.Bar, in.BarSpacing, in.BarCover
+	} else if in.Bar != 0 || in.BarSpacing != 0 || in.BarCover != 0 {
+		j.faults.Add("Steel", in.Steel.String(), "known, where bars are given")
+		return
+	}
+	r, err := t.Roof(tank.RoofCase{
+		Steel: tank.Steel{Inside: tank.Mesh(bars)}, Now: tank.RoofLoad{Cover: *in.Cover}, Wheels: []manway.Wheel{},
+	})
+	if err != nil {
+		j.refuse(err, "Steel.Inside.Along.Diameter", "Bar", "Steel.Inside.Along.Spacing", "BarSpacing", "Steel.Inside.Along.Cover", "BarCover",
+			"Steel.Inside.Across.Diameter", "Bar", "Steel.Inside.Across.Spacing", "BarSpacing", "Steel.Inside.Across.Cover", "BarCover", "Now.Cover", "Cover")
+		return
+	}
+	j.out.cautions |= r.Cautions
+	j.out.roof = roofing{known: true, status: manway.Pass}
+	for _, l := range r.Loadings {
+		if s := l.Status(); s != manway.Pass && j.out.roof.status != manway.Fail {
+			j.out.roof.status = s
+		}
+	}
+	if len(r.Loadings) == 0 {
+		j.out.roof.status = manway.NotJudged
+	}
+	if r.Governs >= 0 {
+		l := r.Loadings[r.Governs]
+		j.out.roof.load = l.Name
+		if l.Governs >= 0 {
+			use, ok := l.Checks[l.Governs].Use()
+			j.out.roof.use = known[float64]{use, ok}
+		}
+	}
+}

@@ -34,6 +34,7 @@ type output struct {
 	next         hydraulics.HouseholdInterval
 	nextOn       manway.Date
 	float        floating
+	roof         roofing
 	cautions     manway.Cautions
 }
 
@@ -58,6 +59,7 @@ const (
 	needNext
 	needForecast
 	needFloat
+	needRoof
 )
 
 // job works one row. It stays on the stack.
@@ -90,7 +92,7 @@ func (j *job) further(t tank.Tank, want needs) {
 	for _, step := range [...]struct {
 		need needs
 		do   func(*tank.Tank)
-	}{{needLayers, j.layers}, {needNext, j.next}, {needForecast, j.forecast}, {needFloat, j.float}} {
+	}{{needLayers, j.layers}, {needNext, j.next}, {needForecast, j.forecast}, {needFloat, j.float}, {needRoof, j.roof}} {
 		if want&step.need != 0 && len(j.faults) == 0 {
 			step.do(&t)
 		}
