@@ -98,17 +98,21 @@ func recovered(cost, saving float64, i Rate) When {
 	case i == 0:
 		return finiteYears(cost / saving)
 	}
-	rest := 1 - float64(i)*cost/saving
-	if !(rest > 1e-12) {
+	used := float64(i) * cost / saving
+	if !(used < 1-1e-12) {
 		return When{State: Never}
 	}
-	return finiteYears(-math.Log(rest) / math.Log1p(float64(i)))
+	return finiteYears(-math.Log1p(-used) / math.Log1p(float64(i)))
 }
 
-// finiteYears is y, or never where it is beyond any life.
+// finiteYears is y, never where it is beyond any life, and always where it is
+// too small to be told from nothing.
 func finiteYears(y float64) When {
-	if !(y <= 1e6) {
+	switch {
+	case !(y <= 1e6):
 		return When{State: Never}
+	case y == 0:
+		return When{State: Always}
 	}
 	return When{State: InYears, Years: y}
 }

@@ -16,7 +16,7 @@ func (p Project) validate(rate Rate) error {
 	manway.WithinCount(&faults, "Project", len(p), 1, mostYears+1)
 	for i, v := range p {
 		if len(faults) < maxFaults {
-			checkFloat(&faults, "Project["+strconv.Itoa(i)+"]", v, -1e12, 1e12)
+			checkItem(&faults, "Project", i, "", v, -1e12, 1e12)
 		}
 	}
 	checkRate(&faults, "Rate", rate)
@@ -142,7 +142,7 @@ func (d Defender) Marginal() ([]float64, error) {
 	manway.WithinCount(&faults, "Yearly", len(d.Yearly), 1, mostYears)
 	for i, v := range d.Yearly {
 		if len(faults) < maxFaults {
-			checkFloat(&faults, "Yearly["+strconv.Itoa(i)+"]", v, -1e12, 1e12)
+			checkItem(&faults, "Yearly", i, "", v, -1e12, 1e12)
 		}
 	}
 	if err := faults.Err(); err != nil {

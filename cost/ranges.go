@@ -136,8 +136,7 @@ func SumOf(parts []Moments, rho float64) (Moments, error) {
 	checkFloat(&faults, "Rho", rho, 0, 1)
 	var mean, squares, sum float64
 	for i, p := range parts {
-		at := "Parts[" + strconv.Itoa(i) + "]."
-		if checkFloat(&faults, at+"Mean", p.Mean, -1e12, 1e12) && checkFloat(&faults, at+"SD", p.SD, 0, 1e12) {
+		if checkItem(&faults, "Parts", i, ".Mean", p.Mean, -1e12, 1e12) && checkItem(&faults, "Parts", i, ".SD", p.SD, 0, 1e12) {
 			mean += p.Mean
 			squares += p.SD * p.SD
 			sum += p.SD

@@ -108,6 +108,15 @@ func checkFloat(faults *manway.InputErrors, field string, v, lo, hi float64) boo
 	return len(*faults) == n
 }
 
+// checkItem is checkFloat for an item of a list; its name is put together only
+// for a fault.
+func checkItem(faults *manway.InputErrors, list string, i int, field string, v, lo, hi float64) bool {
+	if v >= lo && v <= hi {
+		return true
+	}
+	return checkFloat(faults, list+"["+strconv.Itoa(i)+"]"+field, v, lo, hi)
+}
+
 // quantityPlaces is how many decimals of a quantity are priced. A billionth of
 // a unit is far below what anything here is measured in, and takes the noise of
 // binary fractions off.

@@ -83,6 +83,7 @@ var supplies = [...]Supply{
 	{Code: "barrier", NetUnit: "EA", Unit: "EA", Whole: true},
 	{Code: "temporary-cover", NetUnit: "EA", Unit: "EA", Whole: true},
 	{Code: "notice", NetUnit: "EA", Unit: "EA", Whole: true},
+	{Code: "tank", NetUnit: "GLL", Unit: "GLL"},
 	{Code: "sealant-strip", Buy: "sealant-strip-roll", Description: "joint sealant strip, roll of 14.5 ft", NetUnit: "FOT", Unit: "EA", WastePercent: 5, Pack: 14.5, Whole: true, Waste: practice, Yield: practice, Remembered: true},
 	{Code: "sealant-bead", Buy: "sealant-tube", Description: "gunned sealant, tube of 10.1 fl oz", NetUnit: "INQ", Unit: "EA", WastePercent: 10, Pack: tubeOunces, Whole: true, Waste: practice, Yield: manway.Citation{Source: manway.NISTHandbook44, Place: "1 fl oz = 1.8046875 in3"}},
 	{Code: "cement-plug", Buy: "cement-plug-pail-50lb", Description: "fast-setting hydraulic cement, 50 lb pail", NetUnit: "FTQ", Unit: "EA", WastePercent: handWaste, Pack: 50 * mixPerPound, Whole: true, Waste: smallWork, Yield: bagYield},
