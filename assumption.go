@@ -55,7 +55,7 @@ var assumptions = [...]Assumption{
 	{"table-interval", "the household table, since no rate was measured", "sludge and scum at two visits"},
 	{"full-tank", "liquid at the outlet invert", "the level on arrival"},
 	{"empty-tank", "an empty tank", "the level left after pumping"},
-	{"dry-lid", "dry concrete", "whether the lid is soaked"},
+	{"dry-lid", "concrete anywhere from dry to soaked", "whether the lid is soaked"},
 	{"friction", "a range of friction between lid and seat", "the pull at which the lid begins to slide"},
 	{"cover", "steel cover of the usual depth", "cover depth where a bar shows"},
 	{"year-round", "residence all year", "months of the year that the house is lived in"},

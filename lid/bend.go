@@ -33,6 +33,9 @@ type Bending struct {
 	Checks       [bendChecks]manway.Check
 	Cautions     manway.Cautions
 	Assumed      manway.Assumptions
+	// MeasureFirst is the one assumption whose measurement would change the
+	// screening most: the steel, else the strength, else the person.
+	MeasureFirst manway.Assumptions
 
 	person   manway.Person
 	concrete manway.Concrete
@@ -119,6 +122,10 @@ func (l Lid) Bend(c BendCase) (Bending, error) {
 		b.section(l)
 		b.moments(l, c, w)
 	}
+	if c.Steel.State == manway.SteelUnknown {
+		b.Assumed |= manway.AssumedNoSteel
+	}
+	b.MeasureFirst = firstOf(b.Assumed, manway.AssumedNoSteel, manway.AssumedConcreteStrength, manway.AssumedPerson)
 	b.judge(l, c.Steel)
 	return b, nil
 }

@@ -23,7 +23,7 @@ func ExampleLid_Weigh() {
 	// Output:
 	// dry 170.5 lb, soaked 179.1 lb
 	// assumed: concrete of 150 lb/ft3
-	// assumed: dry concrete
+	// assumed: concrete anywhere from dry to soaked
 }
 
 // Forces first; beside them the limit for one person and the crew's own.

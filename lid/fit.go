@@ -6,19 +6,44 @@ import "math"
 //
 // A straight-sided lid passes a hole flat, on edge along its length or on edge
 // along its width; each is a rectangle or a circle that must go through the
-// hole. A narrowing lid is taken by its top, its widest part.
+// hole. A narrowing lid is taken by its top, its widest part. Where it goes
+// only with the two deepest chips of the rim added to the hole, the answer is
+// unknown.
 func (l Lid) falls(s Seat) Answer {
 	if s.Opening == 0 {
 		return Unknown
 	}
-	t := float64(l.Thickness)
 	hole := [2]float64{float64(s.Opening), float64(s.OpeningLong)}
+	if l.passes(hole) {
+		return Yes
+	}
+	first, second := 0.0, 0.0
+	for _, c := range s.Chips {
+		if in := float64(c.In); in > first {
+			first, second = in, first
+		} else {
+			second = max(second, in)
+		}
+	}
+	hole[0] += first + second
+	if hole[1] > 0 {
+		hole[1] += first + second
+	}
+	if l.passes(hole) {
+		return Unknown
+	}
+	return No
+}
+
+// passes says whether the lid goes through a hole.
+func (l Lid) passes(hole [2]float64) bool {
+	t := float64(l.Thickness)
 	if l.Shape.Round() {
 		D := float64(l.Diameter)
-		return answer(circlePasses(D, hole) || rectanglePasses(D, t, hole))
+		return circlePasses(D, hole) || rectanglePasses(D, t, hole)
 	}
 	L, W := float64(l.Length), float64(l.Width)
-	return answer(rectanglePasses(L, W, hole) || rectanglePasses(L, t, hole) || rectanglePasses(W, t, hole))
+	return rectanglePasses(L, W, hole) || rectanglePasses(L, t, hole) || rectanglePasses(W, t, hole)
 }
 
 // circlePasses says whether a circle goes through a hole {short side, long

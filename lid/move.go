@@ -39,6 +39,9 @@ type Moves struct {
 	SetDown   SetDown
 	Cautions  manway.Cautions
 	Assumed   manway.Assumptions
+	// MeasureFirst is the one assumption whose measurement would change the
+	// forces most: weighing the lid, else the friction.
+	MeasureFirst manway.Assumptions
 
 	friction Friction
 	bar      Bar
@@ -133,10 +136,21 @@ func (l Lid) Move(c MoveCase) (Moves, error) {
 		m.Methods[i] = l.method(Way(i), c, friction, &m)
 	}
 	m.Least = m.least()
+	m.MeasureFirst = firstOf(m.Assumed, manway.AssumedConcreteDensity, manway.AssumedDryLid, manway.AssumedFriction)
 	m.Pull = HandForceAt(PullTwoHands, c.HandHeight)
 	m.hoisting(c.Slings)
 	l.onePerson(c, &m)
 	return m, nil
+}
+
+// firstOf is the first of some assumptions that was made.
+func firstOf(made manway.Assumptions, order ...manway.Assumptions) manway.Assumptions {
+	for _, a := range order {
+		if made.Has(a) {
+			return a
+		}
+	}
+	return 0
 }
 
 // method is one way of moving the lid.
@@ -145,12 +159,14 @@ func (l Lid) method(way Way, c MoveCase, friction Friction, m *Moves) Method {
 	k := Method{Way: way, Source: source}
 	k.Low = m.Weight.Now.Weight() * manway.Force(low)
 	k.High = m.Weight.Heaviest.Weight() * manway.Force(high)
+	share := high // of what holds the lid down
 	switch way {
 	case Drag: // the bond is broken sideways, whole
-		k.FirstPull = k.High + c.Bond
-	default:
-		k.FirstPull = k.High + (m.Seating.Extra+c.Bond)*manway.Force(high)
+		share = 1
+	case WalkOut: // turned loose, with no friction in it
+		_, share = l.turning()
 	}
+	k.FirstPull = k.High + (m.Seating.Extra+c.Bond)*manway.Force(share)
 	k.Possible, k.Reason = possible(way, m.Seating)
 	k.Crew = c.Crew.check(k)
 	return k

@@ -48,8 +48,8 @@ type Rim struct {
 // practice.
 const leastBearing = 1 * manway.Inch
 
-// rim is the bearing left: the width on which the lid laps over the hole less
-// the chips. A chip as deep as the bearing is a gap of Along x Height.
+// rim is the bearing left: the width on which the lid laps over the hole, less
+// half its play where it may lie against one side of a recess, less the chips. A chip as deep as the bearing is a gap of Along x Height.
 func (l Lid) rim(s Seat) Rim {
 	if s.Opening == 0 {
 		return Rim{NotKnown: true, OpenAir: Unknown}
@@ -64,10 +64,14 @@ func (l Lid) rim(s Seat) Rim {
 		}
 		r.Around = l.Length + l.Width + s.Opening + long
 	}
-	r.Least = r.Bearing
+	lapped := r.Bearing
+	if s.GapKnown && (s.Fit == LetIn || s.Fit == Step) { // it may lie against one side
+		lapped = max(r.Bearing-s.Gap/2, 0)
+	}
+	r.Least = lapped
 	broken := manway.Length(0)
 	for _, c := range s.Chips {
-		r.Least = min(r.Least, max(r.Bearing-c.In, 0))
+		r.Least = min(r.Least, max(lapped-c.In, 0))
 		if manway.Reached(c.In, r.Bearing) {
 			broken += c.Along
 			r.Gap += c.Along.Times(c.Height)

@@ -93,21 +93,53 @@ func (s Seat) Validate() error {
 	return faults.Err()
 }
 
+// Leaving is the way a lid must leave its seat.
+type Leaving uint8
+
+// The ways out of a seat.
+const (
+	LeavesUnknown Leaving = iota // the fit or the play is not known
+	SlidesOut                    // slid or walked out as it lies
+	TipsOut                      // tipped about its far edge, then slid
+	LiftsStraight                // lifted straight up: it neither slides nor tips
+)
+
+var leavings = [...]string{"not known", "slide or walk it out", "tip it, then slide it", "lift it straight up"}
+
+// String is the way in words.
+func (l Leaving) String() string { return word(leavings[:], int(l)) }
+
+// MarshalText is the same as String.
+func (l Leaving) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
+
+// leaving is the way out by what the seat lets it do.
+func (r *Seating) leaving() Leaving {
+	switch {
+	case r.Slide == Yes:
+		return SlidesOut
+	case r.Tip == Yes:
+		return TipsOut
+	case r.Slide == No && r.Tip == No:
+		return LiftsStraight
+	}
+	return LeavesUnknown
+}
+
 // Seating is how a lid can leave its seat.
 type Seating struct {
-	Rise       manway.Length // straight lift before it can slide; 0 where it lies on top or the fit is unknown
-	Slide      Answer        // can it be slid as it lies
-	Walk       Answer        // can it be walked out as it lies
-	Tip        Answer        // can it be tipped about its far edge
-	TipGap     manway.Length // play that tipping needs in a recess or step
-	Bevel      manway.Angle  // of the side, from vertical; 0 where straight
-	Wedges     Answer        // does the bevel hold it by friction; unknown within the friction range
-	Extra      manway.Force  // most that a wedged lid adds to its weight at the first pull
-	Falls      Answer        // can it fall through its hole, turned any way
-	Rim        Rim
-	Cautions   manway.Cautions
-	Assumed    manway.Assumptions
-	StraightUp bool // must be lifted straight up: neither slid nor tipped
+	Leaves   Leaving
+	Rise     manway.Length // straight lift before it can slide; 0 where it lies on top or the fit is unknown
+	Slide    Answer        // can it be slid as it lies
+	Walk     Answer        // can it be walked out as it lies
+	Tip      Answer        // can it be tipped about its far edge
+	TipGap   manway.Length // play that tipping needs in a recess or step
+	Bevel    manway.Angle  // of the side, from vertical; 0 where straight
+	Wedges   Answer        // does the bevel hold it by friction; unknown within the friction range
+	Extra    manway.Force  // most that a wedged lid adds to its weight at the first pull
+	Falls    Answer        // can it fall through its hole, turned any way
+	Rim      Rim
+	Cautions manway.Cautions
+	Assumed  manway.Assumptions
 }
 
 // Sit says how a lid can leave its seat.
@@ -192,7 +224,7 @@ func (l Lid) sit(s Seat, heaviest manway.Mass) Seating {
 		r.Slide, r.Walk = No, No
 		l.tipping(s, &r)
 	}
-	r.StraightUp = r.Slide == No && r.Tip == No
+	r.Leaves = r.leaving()
 	if s.Fit == Bevel {
 		l.wedging(s, heaviest, &r)
 	}

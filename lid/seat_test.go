@@ -74,8 +74,8 @@ func TestTipBevel(t *testing.T) {
 		if want := answer(bevelClears(c.top, c.bottom, c.thick)); s.Tip != want {
 			t.Errorf("%v: tip %v, turned in steps %v", c, s.Tip, want)
 		}
-		if s.StraightUp != (s.Tip == No) {
-			t.Errorf("%v: straight up %v beside tip %v", c, s.StraightUp, s.Tip)
+		if (s.Leaves == LiftsStraight) != (s.Tip == No) {
+			t.Errorf("%v: %v beside tip %v", c, s.Leaves, s.Tip)
 		}
 	}
 }
@@ -91,7 +91,7 @@ func TestTipStep(t *testing.T) {
 		t.Errorf("%+v, want a gap of %v in", s, want)
 	}
 	s, _ = l.Sit(Seat{Fit: Step, Gap: 0.25 * in, GapKnown: true})
-	if s.Tip != Yes || s.StraightUp {
+	if s.Tip != Yes || s.Leaves != TipsOut {
 		t.Errorf("with 1/4 in of play: %+v", s)
 	}
 }
@@ -177,6 +177,7 @@ func TestFalls(t *testing.T) {
 		{"disc over a hole of its size", lids["disc"], Seat{Opening: 24 * in}, Yes},
 		{"slab falls through a square hole on its diagonal", Lid{Shape: Slab, Length: 24 * in, Width: 22 * in, Thickness: 3 * in}, Seat{Opening: 20 * in, OpeningLong: 20 * in}, Yes},
 		{"thick slab does not", Lid{Shape: Slab, Length: 24 * in, Width: 24 * in, Thickness: 8 * in}, Seat{Opening: 20 * in, OpeningLong: 20 * in}, No},
+		{"rim broken on both sides", lids["disc"], Seat{Opening: 20 * in, Chips: []Chip{{Along: 5 * in, In: 2 * in}, {Along: 5 * in, In: 2 * in}}}, Unknown},
 		{"disc on edge through a long hole", lids["disc"], Seat{Opening: 10 * in, OpeningLong: 30 * in}, Yes},
 	} {
 		s, err := c.lid.Sit(c.seat)
@@ -201,6 +202,10 @@ func TestRim(t *testing.T) {
 	}
 	if want := 1 - 6/(math.Pi*22); !close(r.Whole, want, 1e-12) {
 		t.Errorf("whole %v, want %v", r.Whole, want)
+	}
+	// In a recess with play it may lie against one side.
+	if s, _ := l.Sit(Seat{Fit: LetIn, Opening: 20 * in, Gap: 0.5 * in, GapKnown: true}); !close(s.Rim.Least.In(in), 1.75, 1e-12) {
+		t.Errorf("with half an inch of play: %v", s.Rim.Least)
 	}
 	if s, _ := l.Sit(Seat{}); !s.Rim.NotKnown || s.Rim.OpenAir != Unknown {
 		t.Errorf("opening not measured: %+v", s.Rim)

@@ -136,8 +136,10 @@ func (w Weight) Working(s manway.System) manway.Working {
 		formula, numbers = "pi/4 (D2 f + d2 (t - f))", fmt.Sprintf("D %s, d %s, f %s, t %s", d(l.Diameter), d(l.BottomDiameter), d(l.Flange), d(l.Thickness))
 	case Slab:
 		formula, numbers = "L B t", fmt.Sprintf("%s x %s x %s", d(l.Length), d(l.Width), d(l.Thickness))
-	default:
-		formula, numbers = "by the areas of top and underside", fmt.Sprintf("top %s x %s, underside %s x %s, t %s", d(l.Length), d(l.Width), d(l.BottomLength), d(l.BottomWidth), d(l.Thickness))
+	case TaperedSlab:
+		formula, numbers = "t/6 (A1 + 4 Am + A2)", fmt.Sprintf("A1 %s x %s, A2 %s x %s, Am of the mean sides, t %s", d(l.Length), d(l.Width), d(l.BottomLength), d(l.BottomWidth), d(l.Thickness))
+	case SteppedSlab:
+		formula, numbers = "A1 f + A2 (t - f)", fmt.Sprintf("A1 %s x %s, A2 %s x %s, f %s, t %s", d(l.Length), d(l.Width), d(l.BottomLength), d(l.BottomWidth), d(l.Flange), d(l.Thickness))
 	}
 	steps := manway.Working{{Symbol: "solid", Formula: formula, Numbers: numbers, Value: volume(w.Solid, s)}}
 	if w.Recesses > 0 {

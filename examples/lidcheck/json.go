@@ -116,7 +116,7 @@ func jsonSeat(j *record.JSON, r *lid.Seating) {
 	j.Text("slide", r.Slide.String())
 	j.Text("walk", r.Walk.String())
 	j.Text("tip", r.Tip.String())
-	j.Bool("straight_up", r.StraightUp)
+	j.Text("leaves", r.Leaves.String())
 	j.Number("tip_gap_in", r.TipGap.In(manway.Inch))
 	j.Number("bevel_deg", r.Bevel.In(manway.Degree))
 	j.Text("wedges", r.Wedges.String())

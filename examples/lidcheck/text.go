@@ -42,6 +42,9 @@ func writeText(w io.Writer, in *input, out *output) error {
 		textGuard(b, out, s)
 	}
 	out.alone.text(b, s)
+	for _, a := range (out.moves.MeasureFirst | out.bending.MeasureFirst).List() {
+		fmt.Fprintf(b, "Measure first: %s\n", a.Measure)
+	}
 	for _, a := range out.assumed.List() {
 		fmt.Fprintf(b, "Taken: %s; measure %s\n", a.Taken, a.Measure)
 	}
@@ -67,9 +70,6 @@ func textMoves(b *strings.Builder, out *output, s manway.System) {
 	fmt.Fprintf(b, "\n%-24s %-24s %-14s %s\n", "Way of moving it", "Force once free", "First pull", "Crew's own limit")
 	for _, k := range m.Methods {
 		fmt.Fprintf(b, "%-24s %-24s %-14s %s\n", k.Way, span(k.Low.Text(s), k.High.Text(s)), k.FirstPull.Text(s), verdict(k, s))
-	}
-	if m.Seating.StraightUp {
-		fmt.Fprintln(b, "It must be lifted straight up: the seat lets it neither slide nor tip.")
 	}
 	if m.Pull.Known {
 		fmt.Fprintf(b, "Pulling along with both hands: %s protects 80 %% of people, %s half of them\n", m.Pull.Low.Text(s), m.Pull.High.Text(s))
@@ -115,7 +115,7 @@ func onePerson(m *lid.Moves, s manway.System) string {
 }
 
 func textSeat(b *strings.Builder, r lid.Seating, s manway.System) {
-	fmt.Fprintf(b, "\nSeat: slide %s, walk %s, tip %s", r.Slide, r.Walk, r.Tip)
+	fmt.Fprintf(b, "\nSeat: %s (slide %s, walk %s, tip %s)", r.Leaves, r.Slide, r.Walk, r.Tip)
 	if r.Rise > 0 {
 		fmt.Fprintf(b, "; it must rise %s before it slides", r.Rise.Text(s))
 	}
