@@ -7,6 +7,8 @@
 //	sitevisit -out html -o visit.html survey.json  one page that prints and reads on a phone
 //	sitevisit -out json survey.json                every figure, its unit in its key
 //	sitevisit - <survey.json                       from standard input
+//	sitevisit -blank >survey.json                  an empty survey that says what its fields are
+//	sitevisit -schema >survey.schema.json          its JSON Schema, for an editor
 //
 // The survey is one JSON object; see package examples/visit for its fields.
 // Lengths and other quantities are texts with a unit: "8 ft 4 1/2 in", "2.55 m",
@@ -48,6 +50,7 @@ func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
 type call struct {
 	out, file, prices, survey string
+	blank, schema             bool
 }
 
 func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
@@ -73,8 +76,16 @@ func parse(args []string, stdout, stderr io.Writer) (c call, code int) {
 	fs.StringVar(&c.out, "out", "text", "`form` of the answer: text, json or html")
 	fs.StringVar(&c.file, "o", "", "write to `file` instead of standard output")
 	fs.StringVar(&c.prices, "prices", "", "price book, a CSV `file`, in place of the survey's own")
+	fs.BoolVar(&c.blank, "blank", false, "print an empty survey with its fields explained, and stop")
+	fs.BoolVar(&c.schema, "schema", false, "print the JSON Schema of a survey, and stop")
 	err := fs.Parse(args)
 	switch {
+	case err == nil && c.blank:
+		fmt.Fprint(stdout, visit.Blank)
+		return c, 0
+	case err == nil && c.schema:
+		fmt.Fprint(stdout, visit.Schema)
+		return c, 0
 	case errors.Is(err, flag.ErrHelp):
 		fmt.Fprintln(stdout, record.Comment(source))
 		fmt.Fprintln(stdout, "Flags:")

@@ -45,6 +45,8 @@ func TestRun(t *testing.T) {
 		{"page", []string{"-out", "html", sites + "rusted-handle.json"}, 0, "<!doctype html>", "", 0},
 		{"json", []string{"-out", "json", sites + "rusted-handle.json"}, 0, `"liquid_gal":1159.48051948`, "", 0},
 		{"manual", []string{"-h"}, 0, "Exit status", "", 0},
+		{"blank", []string{"-blank"}, 0, `"groundwater": null`, "", 0},
+		{"schema", []string{"-schema"}, 0, "https://json-schema.org/draft/2020-12/schema", "", 0},
 		{"no survey", nil, 2, "", "want one JSON file", 1},
 		{"two surveys", []string{"a", "b"}, 2, "", "want one JSON file", 1},
 		{"unknown form", []string{"-out", "pdf", "a"}, 2, "", "want text, json or html", 1},

@@ -5,6 +5,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
+	"manway.example/manway/riser"
 	"manway.example/manway/tank"
 )
 
@@ -23,7 +24,11 @@ type PumpAnswer struct {
 	Found    hydraulics.Finding
 	Rules    []RuleAnswer
 	Interval hydraulics.HouseholdInterval
-	Next     Span
+	Next     Span                // if it is pumped at this visit, by the household table
+	Unpumped hydraulics.Forecast // if it is not pumped, by the measured rate
+	Pull     hydraulics.Pull
+	Hose     riser.HoseRun
+	HasHose  bool
 }
 
 // Span is the dates between which the next pump-out falls; a zero date is not
@@ -81,6 +86,9 @@ func (v *Visit) pump() error {
 	s := v.Survey
 	c := hydraulics.Case{Outlet: s.Tank.OutletInvert, Keeps: v.keeps(), Dividers: make([]hydraulics.Divider, len(s.Tank.Partitions))}
 	shapes := v.Tank.Compartments()
+	for i, p := range s.Tank.Partitions {
+		c.Dividers[i].Port = p.Port
+	}
 	for i := range shapes {
 		in := hydraulics.Compartment{Name: fmt.Sprintf("compartment %d", i+1), Shape: &shapes[i]}
 		in.State, in.Reason = s.opened(i + 1)
@@ -99,7 +107,7 @@ func (v *Visit) pump() error {
 			return err
 		}
 	}
-	for _, step := range []func(hydraulics.Case) error{v.arrive, v.trigger, v.next} {
+	for _, step := range []func(hydraulics.Case) error{v.arrive, v.trigger, v.next, v.suction} {
 		if err := step(c); err != nil {
 			return err
 		}
@@ -144,12 +152,21 @@ func (v *Visit) arrive(c hydraulics.Case) error {
 // third of the depth, a quarter of the volume.
 var rules = [...]hydraulics.Rule{hydraulics.RuleEPA, hydraulics.RuleNewHamp, hydraulics.RuleMinnesota}
 
+// deviceBottom is the bottom of the outlet tee, which hangs in the last
+// compartment only.
+func (v *Visit) deviceBottom(compartment int) hydraulics.Reading {
+	if compartment == len(v.Survey.Tank.Partitions) {
+		return v.Survey.Tank.OutletDevice
+	}
+	return hydraulics.Reading{}
+}
+
 func (v *Visit) trigger(c hydraulics.Case) error {
 	for i, in := range c.Compartments {
 		if in.State != hydraulics.Opened {
 			continue
 		}
-		solids := hydraulics.Solids{Outlet: c.Outlet, Level: in.Level, Sludge: in.Sludge, Scum: in.Scum}
+		solids := hydraulics.Solids{Outlet: c.Outlet, Level: in.Level, Sludge: in.Sludge, Scum: in.Scum, DeviceBottom: v.deviceBottom(i)}
 		if split := v.Pump.Compartments[i].AtOutlet; split.LayersKnown && split.Total > 0 {
 			solids.Share = hydraulics.Fraction{Known: true, Value: float64(split.Sludge+split.Scum) / float64(split.Total)}
 		}
@@ -164,12 +181,18 @@ func (v *Visit) trigger(c hydraulics.Case) error {
 	return nil
 }
 
-func (v *Visit) next(hydraulics.Case) error {
+func (v *Visit) next(c hydraulics.Case) error {
 	h := v.Survey.Household
-	interval, err := hydraulics.Household{
-		People: h.People, PeopleKnown: h.Known, Bedrooms: h.Bedrooms, Grinder: h.Grinder, Months: h.Months,
-	}.Interval(v.Pump.Clean)
+	household := hydraulics.Household{People: h.People, PeopleKnown: h.Known, Bedrooms: h.Bedrooms, Grinder: h.Grinder, Months: h.Months}
+	interval, err := household.Interval(v.Pump.Clean)
 	if err != nil {
+		return err
+	}
+	measured := hydraulics.Measured{
+		Outlet: c.Outlet, DeviceBottom: v.Survey.Tank.OutletDevice, Compartments: c.Compartments,
+		Last: h.LastPumped, LastKnown: h.lastKnown(), Visit: v.Survey.Date, Rule: hydraulics.RuleEPA,
+	}
+	if v.Pump.Unpumped, err = measured.Forecast(); err != nil {
 		return err
 	}
 	v.Pump.Interval = interval
@@ -177,6 +200,49 @@ func (v *Visit) next(hydraulics.Case) error {
 		Low: v.after(interval.Low), Likely: v.after(interval.Likely), High: v.after(interval.High),
 	}
 	return nil
+}
+
+// lastKnown is how the day of the last pump-out is known: counted where a day
+// was written down and nothing else was said.
+func (h Household) lastKnown() hydraulics.Certainty {
+	switch {
+	case h.LastPumped.IsZero():
+		return hydraulics.Unknown
+	case h.LastKnown == hydraulics.Unknown:
+		return hydraulics.Counted
+	}
+	return h.LastKnown
+}
+
+// The vacuum truck that is reckoned with: 3 in hose, 25 inHg, its inlet 4 ft
+// above the ground, couplings and bends of K 3. Common practice of the trade.
+const (
+	truckVacuum = 25 * manway.InchMercury
+	truckHose   = 3 * manway.Inch
+	truckInlet  = 4 * manway.Foot
+	truckBends  = 3.0
+	hoseSection = 25 * manway.Foot
+	usualLiquid = manway.Temperature(288.15) // 15 C
+)
+
+// suction reckons hose and lift, where the way to the truck was measured.
+func (v *Visit) suction(hydraulics.Case) error {
+	t := v.Survey.Truck
+	if t.Capacity == 0 || !t.Hose.Taken {
+		return nil
+	}
+	bottom := v.leastCover() + v.Tank.Spec.Roof + v.Tank.Inside.Height
+	run, err := riser.Hose{Along: t.Hose.Length, Fall: -t.Rise, Inlet: truckInlet, Bottom: bottom, Section: hoseSection}.Run()
+	if err != nil {
+		return err
+	}
+	v.Pump.Hose, v.Pump.HasHose = run, true
+	v.Pump.Pull, err = hydraulics.Suction{
+		Altitude: t.Altitude, Temperature: usualLiquid, Vacuum: truckVacuum, Lift: max(run.Lift, 0),
+		Hose:      hydraulics.Hose{Diameter: truckHose, Length: run.Length, Fittings: truckBends},
+		LightTank: v.Tank.Spec.Material != tank.ConcreteShell,
+	}.Pull()
+	return err
 }
 
 // after is the day a span after the visit, in whole months as diaries go.

@@ -2,9 +2,11 @@ package visit
 
 import (
 	"fmt"
+	"strings"
 
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
+	"manway.example/manway/riser"
 	"manway.example/manway/tank"
 )
 
@@ -39,7 +41,67 @@ func (v Visit) pumpSection() Section {
 	} else {
 		s.Facts = append(s.Facts, Fact{"Truck loads", unknown("truck_loads", "the truck was not described")})
 	}
+	v.hoseFacts(&s)
 	s.Unjudged = append(s.Unjudged, v.notKept()...)
+	return s
+}
+
+// hoseFacts says what the hose must reach and lift.
+func (v Visit) hoseFacts(s *Section) {
+	sys, p := v.Survey.Units, v.Pump
+	if !p.HasHose {
+		return
+	}
+	s.Facts = append(s.Facts,
+		Fact{"Hose to lay", amount(sys, "hose_in", p.Hose.Length, manway.Inch)},
+		Fact{"Lift from the floor of the tank", amount(sys, "lift_in", p.Hose.Lift, manway.Inch)})
+	if p.Pull.Lifting == hydraulics.CannotLift {
+		s.Says = append(s.Says, "The truck cannot lift from the floor: "+p.Pull.Missing.Text(sys)+" of head is missing.")
+	} else {
+		s.Facts = append(s.Facts, Fact{"Flow, at most", amount(sys, "flow_gpm", p.Pull.Hose.Flow, manway.GallonPerMinute)})
+	}
+	s.Cautions |= p.Pull.Cautions
+	s.Basis = merge(s.Basis, p.Pull.Basis())
+}
+
+// crewSection is the message for a phone before the visit.
+func (v Visit) crewSection() Section {
+	s := Section{ID: "crew", Title: "Message to the crew", Method: "Five lines, from the plan of the pump-out."}
+	brief := hydraulics.Brief{
+		Plan: v.Pump.Plan, HoseLength: v.Pump.Hose.Length, Lift: v.Pump.Hose.Lift, Pull: v.Pump.Pull, PullKnown: v.Pump.HasHose,
+		People: v.Survey.Crew.People, Loads: v.Pump.Loads, LoadsKnown: v.Pump.HasTruck,
+	}
+	for i, a := range v.Survey.Accesses {
+		found := hydraulics.LidFound{Name: a.Name, Depth: hydraulics.Read(max(a.Cover-a.Riser.Height, 0))}
+		if r := v.Accesses[i]; r.HasLid {
+			found.Note = r.Moves.Weight.Heaviest.Text(v.Survey.Units)
+			if a.Seen.Handle != riser.HandleSound {
+				found.Note += ", not by its handle"
+			}
+		}
+		brief.Lids = append(brief.Lids, found)
+	}
+	for _, line := range brief.Lines(v.Survey.Units) {
+		s.Says = append(s.Says, line)
+	}
+	return s
+}
+
+// closeSection is what must be done and written down before the crew leaves.
+func (v Visit) closeSection() Section {
+	s := Section{ID: "close_out", Title: "Before leaving", Method: "A list to tick, the same at every visit; what applies here is named."}
+	for _, a := range v.Survey.Accesses {
+		s.Says = append(s.Says, "☐ "+a.Name+": lid on, every fastener in.")
+	}
+	for i, a := range v.Survey.Accesses {
+		if notice, unsafe := riser.Notice(a.Name, v.Accesses[i].Defects); unsafe {
+			s.Says = append(s.Says, "☐ Left with the owner: "+strings.Join(strings.Fields(notice), " "))
+		}
+	}
+	s.Says = append(s.Says,
+		"☐ Truck gauge read before and after each compartment: ______ / ______",
+		"☐ Disposal ticket: site ______ volume ______ number ______",
+		"☐ What was not opened, and why, is written on the ticket.")
 	return s
 }
 
@@ -136,16 +198,20 @@ func (v Visit) nextSection() Section {
 	default:
 		s.Says = append(s.Says, "No rule that could be judged asks for pumping yet.")
 	}
+	if f := p.Unpumped; f.Method == hydraulics.ByMeasuredRate && !f.Due && !f.Likely.IsZero() {
+		s.Facts = append(s.Facts, Fact{"Left as it is, to be pumped by the measured rate", words("unpumped_date", f.Likely.String())})
+		s.Basis = merge(s.Basis, f.Basis())
+	}
 	if !p.Interval.Answered {
 		s.Facts = append(s.Facts, Fact{"Next pump-out", unknown("next_years", "the household table has no answer for what is known")})
 		return s
 	}
 	years := amount(sys, "next_years", p.Interval.Likely.Time, manway.Year)
 	s.Facts = append(s.Facts,
-		Fact{"Likely between pump-outs", years},
-		Fact{"Next pump-out, likely", words("next_date", p.Next.Likely.String())},
-		Fact{"Not before, not later than", words("next_range", dateRange(p.Next))},
-		Fact{"Pumped clean and counted on", amount(sys, "clean_gal", p.Plan.Clean, manway.Gallon)})
+		Fact{"Years from one pump-out to the next", years},
+		Fact{"Pumped at this visit, next likely", words("next_date", p.Next.Likely.String())},
+		Fact{"Earliest to latest", words("next_range", dateRange(p.Next))},
+		Fact{"Volume that is counted on", amount(sys, "clean_gal", p.Plan.Clean, manway.Gallon)})
 	return s
 }
 

@@ -31,6 +31,9 @@ func (v Visit) firstSection() Section {
 	} else if !v.Pump.KeepJudged {
 		s.Says = append(s.Says, "The walls of the emptied tank were not judged: keep machines and people back from it and refill it soon.")
 	}
+	says, basis := v.Survey.gasSays()
+	s.Says = append(s.Says, says...)
+	s.Basis = merge(s.Basis, basis)
 	s.Says = append(s.Says, "Nobody enters the tank or puts their head in it, and nobody stands or drives on its roof.")
 	return s
 }

@@ -3,7 +3,6 @@ package visit
 import (
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
-	"manway.example/manway/lid"
 	"manway.example/manway/riser"
 	"manway.example/manway/tank"
 )
@@ -12,186 +11,186 @@ import (
 // but the id, the date, the tank and its accesses may be left out: what is not
 // there is not known, and the answer says what it left unjudged.
 type Survey struct {
-	ID           string        `json:"id" strict:"required"`
-	Date         manway.Date   `json:"date" strict:"required"`
-	Note         string        `json:"note"`
-	Units        manway.System `json:"units"` // us or si: what people are shown
-	Ground       Ground        `json:"ground"`
-	Tank         Tank          `json:"tank" strict:"required"`
-	Accesses     []Access      `json:"accesses" strict:"required"`
-	Compartments []Contents    `json:"compartments"` // from the inlet end; left out: not opened
-	Arrival      Arrival       `json:"arrival"`
-	Household    Household     `json:"household"`
-	Crew         Crew          `json:"crew"`
-	Truck        Truck         `json:"truck"`
-	Rings        []Ring        `json:"rings_in_stock"`
-	Money        Money         `json:"money"`
+	Remark
+	// Name of the job, of our own choosing, one line.
+	ID string `json:"id" strict:"required"`
+	// Day of the visit.
+	Date manway.Date `json:"date" strict:"required"`
+	// One line that stands at the top of the page.
+	Note string `json:"note"`
+	// Units that people are shown; us when left out.
+	Units manway.System `json:"units"`
+	// Ground and water round the tank.
+	Ground Ground `json:"ground"`
+	// The tank itself.
+	Tank Tank `json:"tank" strict:"required"`
+	// Every opening in the roof, found or opened or not.
+	Accesses []Access `json:"accesses" strict:"required"`
+	// What was read in each compartment, from the inlet end; left out: nothing was read.
+	Compartments []Contents `json:"compartments"`
+	// What was found before anything was pumped.
+	Arrival Arrival `json:"arrival"`
+	// Readings of a gas meter lowered into the opening from above.
+	Gas *Gas `json:"gas"`
+	// Who lives on the tank.
+	Household Household `json:"household"`
+	// Who is there to lift.
+	Crew Crew `json:"crew"`
+	// The tank truck.
+	Truck Truck `json:"truck"`
+	// Riser rings on the truck or in the yard.
+	Rings []Ring `json:"rings_in_stock"`
+	// How the remedies are priced and compared.
+	Money Money `json:"money"`
+	// Answers of the owner to earlier offers.
+	Offers []Offer `json:"offers"`
+}
+
+// Remark lets every object of a survey carry lines that are not read: a survey
+// to fill in has its instructions there.
+type Remark struct {
+	// Lines for people; not read.
+	Lines []string `json:"//"`
 }
 
 // Ground is the soil and water round the tank.
 type Ground struct {
-	Groundwater manway.Groundwater `json:"groundwater"` // depth below grade, or unknown
-	Moist       manway.Density     `json:"moist"`       // soil above the water; left out: not known
-	Saturated   manway.Density     `json:"saturated"`   // soil below it; left out: not known
-	Friction    manway.Angle       `json:"friction"`    // left out: not known
-	Slope       manway.Angle       `json:"slope"`       // of the surface
+	Remark
+	// Depth to groundwater below grade, or unknown.
+	Groundwater manway.Groundwater `json:"groundwater"`
+	// Weight of the soil above the water; left out: not known.
+	Moist manway.Density `json:"moist"`
+	// Weight of the soil below the water; left out: not known.
+	Saturated manway.Density `json:"saturated"`
+	// Friction angle of the soil; left out: not known.
+	Friction manway.Angle `json:"friction"`
+	// Slope of the surface over the tank.
+	Slope manway.Angle `json:"slope"`
+	// Kind of earth to dig.
+	Earth riser.Earth `json:"earth"`
+	// Where the truck or a machine can stand beside the tank: distance from its wall; left out: none comes near.
+	Machine hydraulics.Reading `json:"machine_distance"`
 }
 
 func (g Ground) soil() manway.Soil {
 	return manway.Soil{Moist: g.Moist, Saturated: g.Saturated, Friction: g.Friction}
 }
 
-// Tank is the tank's shape and shell. Kinds are box, vertical-cylinder and
-// horizontal-cylinder, with the sizes that belong to each.
+// Tank is the tank's shape and shell.
 type Tank struct {
-	Kind         string             `json:"kind" strict:"required"`
-	Length       manway.Length      `json:"length"`
-	Width        manway.Length      `json:"width"`
-	Height       manway.Length      `json:"height"`
-	FloorLength  manway.Length      `json:"floor_length"` // box with drafted walls
-	FloorWidth   manway.Length      `json:"floor_width"`
-	Diameter     manway.Length      `json:"diameter"`
-	Measured     string             `json:"measured"` // inside (also when left out) or outside
-	Material     tank.Material      `json:"material"` // concrete when left out
-	Wall         manway.Length      `json:"wall"`     // left out: not known, the usual is taken
-	Roof         manway.Length      `json:"roof"`
-	Floor        manway.Length      `json:"floor"`
-	InletInvert  hydraulics.Reading `json:"inlet_invert"` // above the floor
-	OutletInvert manway.Length      `json:"outlet_invert" strict:"required"`
-	Partitions   []Partition        `json:"partitions"`
-	Strength     manway.Pressure    `json:"strength"` // of the concrete; left out: not known
-	Density      manway.Density     `json:"density"`
-	Steel        manway.SteelState  `json:"steel"`
-	RoofLoss     hydraulics.Reading `json:"roof_loss"` // thickness gone from the roof's underside
-	SetYear      int                `json:"set_year"`
+	Remark
+	// Shape: box, vertical-cylinder or horizontal-cylinder (flat ends).
+	Kind string `json:"kind" strict:"required"`
+	// Length of a box or horizontal cylinder, inside unless measured says outside.
+	Length manway.Length `json:"length"`
+	// Width of a box.
+	Width manway.Length `json:"width"`
+	// Height of a box or vertical cylinder, from floor to roof.
+	Height manway.Length `json:"height"`
+	// Length of a box at its floor, where the walls are drafted.
+	FloorLength manway.Length `json:"floor_length"`
+	// Width of a box at its floor, where the walls are drafted.
+	FloorWidth manway.Length `json:"floor_width"`
+	// Diameter of a cylinder.
+	Diameter manway.Length `json:"diameter"`
+	// Where the sizes were measured: inside (also when left out) or outside.
+	Measured string `json:"measured"`
+	// What the shell is made of; concrete when left out.
+	Material tank.Material `json:"material"`
+	// Thickness of the walls; left out: not known.
+	Wall manway.Length `json:"wall"`
+	// Thickness of the roof as made; left out: not known.
+	Roof manway.Length `json:"roof"`
+	// Thickness of the floor; left out: not known.
+	Floor manway.Length `json:"floor"`
+	// Inlet invert above the floor.
+	InletInvert hydraulics.Reading `json:"inlet_invert"`
+	// Outlet invert above the floor.
+	OutletInvert manway.Length `json:"outlet_invert" strict:"required"`
+	// Bottom of the outlet tee or baffle above the floor.
+	OutletDevice hydraulics.Reading `json:"outlet_device_bottom"`
+	// Walls across the tank, from the inlet end.
+	Partitions []Partition `json:"partitions"`
+	// Strength of the concrete; left out: not known.
+	Strength manway.Pressure `json:"strength"`
+	// Weight of the concrete; left out: not known.
+	Density manway.Density `json:"density"`
+	// Steel of roof and walls near the inside: unknown, none or known.
+	Steel manway.SteelState `json:"steel"`
+	// Diameter of the bars or wires, where the steel is known.
+	BarDiameter manway.Length `json:"bar_diameter"`
+	// Spacing of the bars or wires, where the steel is known.
+	BarSpacing manway.Length `json:"bar_spacing"`
+	// Concrete between the inside face and the bars, where the steel is known.
+	BarCover manway.Length `json:"bar_cover"`
+	// Thickness gone from the roof's underside.
+	RoofLoss hydraulics.Reading `json:"roof_loss"`
+	// Year the tank was set; 0: not known.
+	SetYear int `json:"set_year"`
+}
+
+// concrete is the concrete of the tank.
+func (t Tank) concrete() manway.Concrete {
+	return manway.Concrete{Strength: t.Strength, Density: t.Density}
+}
+
+// steel is the steel near the inside of roof and walls.
+func (t Tank) steel() manway.Reinforcement {
+	return manway.Reinforcement{State: t.Steel, Diameter: t.BarDiameter, Spacing: t.BarSpacing, Cover: t.BarCover}
 }
 
 // Partition is one wall across the tank.
 type Partition struct {
-	At        manway.Length `json:"at"` // from the inside of the inlet end to the near face
+	Remark
+	// From the inside of the inlet end to the near face.
+	At manway.Length `json:"at"`
+	// Thickness.
 	Thickness manway.Length `json:"thickness"`
-	Height    manway.Length `json:"height"` // left out: to the roof
-}
-
-// Access is one opening in the roof, its riser and its lid.
-type Access struct {
-	Name        string            `json:"name" strict:"required"`
-	Compartment int               `json:"compartment"` // 1 at the inlet
-	At          manway.Length     `json:"at"`          // from the inside of the inlet end to the middle of the opening
-	Opening     manway.Length     `json:"opening"`     // clear width of the hole in the roof
-	Opened      hydraulics.Answer `json:"opened"`
-	WhyNot      string            `json:"why_not"`                 // why it was not opened
-	Cover       manway.Length     `json:"cover" strict:"required"` // soil over the roof, grade to roof
-	Lid         Lid               `json:"lid"`
-	Riser       Riser             `json:"riser"`
-	Seen        Seen              `json:"seen"`
-	Reveal      manway.Length     `json:"reveal"` // wanted finished top above grade
-}
-
-// Lid is the cover of an access.
-type Lid struct {
-	Shape          lid.Shape          `json:"shape"` // left out: no lid was there
-	Diameter       manway.Length      `json:"diameter"`
-	BottomDiameter manway.Length      `json:"bottom_diameter"`
-	Length         manway.Length      `json:"length"`
-	Width          manway.Length      `json:"width"`
-	BottomLength   manway.Length      `json:"bottom_length"`
-	BottomWidth    manway.Length      `json:"bottom_width"`
-	Thickness      manway.Length      `json:"thickness"`
-	Loss           hydraulics.Reading `json:"loss"` // thickness gone since it was made
-	Material       lid.Material       `json:"material"`
-	Measured       manway.Mass        `json:"measured"` // on a scale
-	Flange         manway.Length      `json:"flange"`   // of a stepped lid
-	Fit            lid.Fit            `json:"fit"`      // how it lies on its seat
-	LetIn          manway.Length      `json:"let_in"`   // depth of its seat below the rim
-	Moisture       lid.Moisture       `json:"moisture"`
-	Steel          manway.SteelState  `json:"steel"`
-}
-
-// Riser is what stands on the roof round an opening now.
-type Riser struct {
-	Height manway.Length `json:"height"` // 0: none
-	Bore   manway.Length `json:"bore"`
-	Wall   manway.Length `json:"wall"`
-	Rings  int           `json:"rings"`
-	Sealed riser.Answer  `json:"sealed"`
-}
-
-// Seen is what was observed at an access; what is left out was not seen.
-type Seen struct {
-	Handle       riser.Handle  `json:"handle"`
-	Fastened     riser.Answer  `json:"fastened"` // it cannot be opened without a tool
-	Guard        riser.Answer  `json:"guard"`    // something below the lid holds a child
-	Drops        riser.Answer  `json:"drops"`    // the lid rocks or can fall in
-	LidCracked   riser.Answer  `json:"lid_cracked"`
-	RimGap       riser.Reading `json:"rim_gap"`
-	Bearing      riser.Reading `json:"bearing"` // least width on which the lid still bears
-	Gap          riser.Reading `json:"gap"`     // at the joint between riser and roof
-	Roots        riser.Answer  `json:"roots"`
-	WaterStain   riser.Answer  `json:"water_stain"`
-	Odour        riser.Answer  `json:"odour"`
-	Spall        riser.Reading `json:"spall"` // of riser or neck
-	Sound        riser.Reading `json:"sound_thickness"`
-	SteelExposed riser.Answer  `json:"steel_exposed"`
-	Crack        riser.Reading `json:"crack"`
-	Settled      riser.Reading `json:"settled"`
+	// Height; left out: to the roof.
+	Height manway.Length `json:"height"`
+	// Invert of the transfer opening above the floor; left out: not known, none is counted.
+	Port hydraulics.Reading `json:"port"`
+	// Whether it was seen to touch the roof.
+	Contact riser.Answer `json:"contact"`
 }
 
 // Contents is what was read in one compartment.
 type Contents struct {
-	Level  hydraulics.Reading `json:"level"`  // surface above the floor
-	Sludge hydraulics.Reading `json:"sludge"` // depth on the floor
-	Scum   hydraulics.Reading `json:"scum"`   // thickness
+	Remark
+	// Surface above the floor.
+	Level hydraulics.Reading `json:"level"`
+	// Depth of sludge on the floor.
+	Sludge hydraulics.Reading `json:"sludge"`
+	// Thickness of scum.
+	Scum hydraulics.Reading `json:"scum"`
 }
 
-// Arrival is the level before anything was pumped.
+// Arrival is what was found before anything was pumped.
 type Arrival struct {
-	Level   hydraulics.Reading     `json:"level"` // surface in the last compartment above the floor
-	Runback hydraulics.Answer      `json:"runback"`
-	Rise    manway.Length          `json:"rise"` // of the level while runback was watched
-	Over    manway.Duration        `json:"over"`
-	Inlet   hydraulics.DeviceState `json:"inlet_baffle"`
-	Outlet  hydraulics.DeviceState `json:"outlet_baffle"`
-	Filter  hydraulics.DeviceState `json:"filter"`
+	Remark
+	// Surface above the floor in the last compartment that was opened.
+	Level hydraulics.Reading `json:"level"`
+	// Whether water ran back from the outlet after the level was drawn below it.
+	Runback hydraulics.Answer `json:"runback"`
+	// Rise of the level while runback was watched.
+	Rise manway.Length `json:"rise"`
+	// Time for which runback was watched.
+	Over manway.Duration `json:"over"`
+	// Inlet tee or baffle as found.
+	Inlet hydraulics.DeviceState `json:"inlet_baffle"`
+	// Outlet tee or baffle as found.
+	Outlet hydraulics.DeviceState `json:"outlet_baffle"`
+	// Effluent filter as found.
+	Filter hydraulics.DeviceState `json:"filter"`
 }
 
-// Household is who lives on the tank.
-type Household struct {
-	People     int                  `json:"people"`
-	Known      hydraulics.Certainty `json:"people_known"` // counted, about, owner says; left out: unknown
-	Bedrooms   int                  `json:"bedrooms"`
-	Grinder    hydraulics.Answer    `json:"grinder"`
-	Months     int                  `json:"months"`
-	LastPumped manway.Date          `json:"last_pumped"`
-}
-
-// Crew is who is there to lift.
-type Crew struct {
-	People   int         `json:"people"`
-	Limit    manway.Mass `json:"limit"`    // what the crew lets one person lift
-	Heaviest manway.Mass `json:"heaviest"` // the heaviest person with tools
-}
-
-// Truck is the tank truck.
-type Truck struct {
-	Capacity manway.Volume `json:"capacity"`
-	Aboard   manway.Volume `json:"aboard"`
-}
-
-// Ring is one kind of riser ring on the truck or in the yard.
-type Ring struct {
-	Code   string        `json:"code" strict:"required"`
-	Height manway.Length `json:"height"`
-	Bore   manway.Length `json:"bore"`
-	Wall   manway.Length `json:"wall"`
-	Weight manway.Mass   `json:"weight"`
-	Count  int           `json:"count"`
-}
-
-// Money is how the remedies are compared.
-type Money struct {
-	Prices   string             `json:"prices"` // CSV price book, relative to the survey
-	Remedies []riser.RemedyKind `json:"remedies"`
-	Years    int                `json:"years"`
-	Rate     string             `json:"rate"` // real discount rate, such as 0.03
+// Gas is what a gas meter read in the opening.
+type Gas struct {
+	Remark
+	// Oxygen, per cent by volume.
+	Oxygen *float64 `json:"oxygen_percent"`
+	// Hydrogen sulfide, parts per million.
+	Sulfide *float64 `json:"hydrogen_sulfide_ppm"`
+	// Flammable gas, per cent of the lower limit.
+	Flammable *float64 `json:"flammable_percent_of_limit"`
 }

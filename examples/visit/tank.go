@@ -76,7 +76,15 @@ func (s Survey) spec() (tank.Spec, error) {
 	default:
 		faults.Add("Measured", fmt.Sprintf("%q", t.Measured), "inside or outside")
 	}
-	for _, p := range t.Partitions {
+	if err, ok := t.steel().Validate().(manway.InputErrors); ok {
+		for _, f := range err {
+			faults.Add("Bar"+f.Field, f.Value, f.Want)
+		}
+	}
+	for i, p := range t.Partitions {
+		if p.Port.Taken {
+			manway.Within(&faults, fmt.Sprintf("Partitions[%d].Port", i), p.Port.Length, 0, 30*manway.Foot)
+		}
 		spec.Partitions = append(spec.Partitions, tank.Partition{At: p.At, Thickness: p.Thickness, Height: p.Height})
 	}
 	return spec, faults.Err()

@@ -2,11 +2,14 @@ package visit
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
 	"manway.example/manway"
+	"manway.example/manway/hydraulics"
+	"manway.example/manway/riser"
 	"manway.example/manway/tank"
 )
 
@@ -37,6 +40,52 @@ func (s Survey) Validate() error {
 		faults.Under(fmt.Sprintf("Rings[%d]", i), r.validate())
 	}
 	faults.Under("Money", s.Money.validate())
+	if s.Gas != nil {
+		faults.Under("Gas", s.Gas.validate())
+	}
+	manway.WithinCount(&faults, "Offers", len(s.Offers), 0, 100)
+	for i, o := range s.Offers {
+		faults.Under(fmt.Sprintf("Offers[%d]", i), o.validate())
+	}
+	s.openedOrNotRead(&faults)
+	return faults.Err()
+}
+
+// openedOrNotRead adds a fault where something was read in a compartment that
+// no access was opened into: one of the two is a slip of the pen.
+func (s Survey) openedOrNotRead(faults *manway.InputErrors) {
+	for i, c := range s.Compartments {
+		if state, _ := s.opened(i + 1); state != hydraulics.Opened && (c.Level.Taken || c.Sludge.Taken || c.Scum.Taken) {
+			faults.Add(fmt.Sprintf("Compartments[%d]", i), "readings", "an access of compartment "+fmt.Sprint(i+1)+" that was opened, or no readings")
+		}
+	}
+}
+
+func (g Gas) validate() error {
+	var faults manway.InputErrors
+	for _, r := range [...]struct {
+		field string
+		v     *float64
+		most  float64
+	}{{"Oxygen", g.Oxygen, 100}, {"Sulfide", g.Sulfide, 100000}, {"Flammable", g.Flammable, 1000}} {
+		if r.v != nil {
+			manway.WithinNumber(&faults, r.field, *r.v, 0, r.most)
+		}
+	}
+	return faults.Err()
+}
+
+// offerStates are what may have come of an offer.
+var offerStates = []string{"", "open", "accepted", "declined", "done"}
+
+func (o Offer) validate() error {
+	var faults manway.InputErrors
+	faults.Under("Date", o.Date.Validate())
+	text(&faults, "Remedy", string(o.Remedy), 1, 60)
+	text(&faults, "Access", o.Access, 0, 60)
+	if !slices.Contains(offerStates, o.State) {
+		faults.Add("State", fmt.Sprintf("%.40q", o.State), "open, accepted, declined or done")
+	}
 	return faults.Err()
 }
 
@@ -51,7 +100,12 @@ func (s Survey) insideHeight(t tank.Tank) manway.Length {
 func (g Ground) validate() error {
 	var faults manway.InputErrors
 	faults.Under("Groundwater", g.Groundwater.Validate())
-	faults.Under("", g.soil().Validate())
+	if err, ok := g.soil().Validate().(manway.InputErrors); ok {
+		faults = append(faults, err...)
+	}
+	if g.Machine.Taken {
+		manway.Within(&faults, "Machine", g.Machine.Length, 0, 100*manway.Foot)
+	}
 	manway.Within(&faults, "Slope", g.Slope, 0, 45*manway.Degree)
 	return faults.Err()
 }
@@ -68,6 +122,12 @@ func (a Access) validate(compartments int) error {
 	manway.WithinCount(&faults, "Riser.Rings", a.Riser.Rings, 0, 40)
 	if a.Lid.Shape != 0 {
 		faults.Under("Lid", a.Lid.body().Validate())
+		manway.Within(&faults, "Lid.HandleWaist", a.Lid.HandleWaist, 0, 2*manway.Inch)
+		manway.Within(&faults, "Lid.HandleBar", a.Lid.HandleBar, 0, 2*manway.Inch)
+	}
+	if a.Tie != nil {
+		_, err := a.Tie.tie().Position()
+		faults.Under("Tie", err)
 	}
 	return faults.Err()
 }
@@ -128,6 +188,11 @@ func (t Truck) validate() error {
 	if manway.NotNegative(&faults, "Aboard", t.Aboard); t.Capacity > 0 && t.Aboard > t.Capacity {
 		faults.Add("Aboard", t.Aboard.String(), "at most the capacity, "+t.Capacity.String())
 	}
+	if t.Hose.Taken {
+		manway.Within(&faults, "Hose", t.Hose.Length, 0, 2000*manway.Foot)
+	}
+	manway.Within(&faults, "Rise", t.Rise, -200*manway.Foot, 200*manway.Foot)
+	manway.Within(&faults, "Altitude", t.Altitude, -1500*manway.Foot, 30000*manway.Foot)
 	return faults.Err()
 }
 
@@ -159,4 +224,9 @@ func text(faults *manway.InputErrors, field, s string, lo, hi int) {
 	if n < lo || n > hi || strings.ContainsFunc(s, unicode.IsControl) || !utf8.ValidString(s) {
 		faults.Add(field, fmt.Sprintf("%.60q", s), fmt.Sprintf("one line of %d to %d characters", lo, hi))
 	}
+}
+
+// tie is the tie in the riser's own terms.
+func (t Tie) tie() riser.Tie {
+	return riser.Tie{Corners: t.Corners, FromA: t.FromA, FromB: t.FromB, Right: t.Right, Tape: t.Tape}
 }

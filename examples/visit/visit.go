@@ -54,7 +54,7 @@ func Run(s Survey, prices cost.Book) (Visit, error) {
 func (v Visit) sections() []Section {
 	list := []Section{
 		v.firstSection(), v.sawSection(), v.drawingSection(), v.tankSection(), v.pumpSection(), v.arrivalSection(), v.nextSection(),
-		v.reachSection(), v.lidSection(), v.remedySection(), v.floatSection(), v.unknownSection(),
+		v.reachSection(), v.lidSection(), v.remedySection(), v.floatSection(), v.crewSection(), v.closeSection(), v.unknownSection(),
 		v.structureSection(), v.materialSection(), v.chartSection(),
 	}
 	for i := range list {
