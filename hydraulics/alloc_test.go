@@ -14,6 +14,7 @@ const sixty = manway.Temperature((60 + 459.67) / 1.8)
 func closedForms(t testing.TB) map[string]func() error {
 	w := must[hydraulics.Water](t)(hydraulics.WaterAt(sixty))
 	hose := hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100 * manway.Foot, Fittings: 1.5}
+	rubber := hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100 * manway.Foot, C: 140}
 	suction := hydraulics.Suction{Temperature: sixty, Vacuum: 24 * manway.InchMercury, Lift: 9 * manway.Foot, Hose: hose}
 	drain := hydraulics.Drain{Diameter: 4 * manway.Inch, Slope: 0.02, N: 0.013}
 	chamber := hydraulics.Chamber{Area: 17.5 * manway.SquareFoot, Off: 10 * manway.Inch, On: 16 * manway.Inch, Alarm: 20 * manway.Inch, Top: 40 * manway.Inch}
@@ -29,7 +30,7 @@ func closedForms(t testing.TB) map[string]func() error {
 		"FrictionFactor": func() error { _, err := hydraulics.FrictionFactor(1e5, 1e-4); return err },
 		"Hose.AtFlow":    func() error { _, err := hose.AtFlow(200*manway.GallonPerMinute, w); return err },
 		"Hose.AtHead":    func() error { _, err := hose.AtHead(10*manway.Foot, w); return err },
-		"HazenWilliams":  func() error { _, err := hydraulics.HazenWilliams(hose, 140, 200*manway.GallonPerMinute); return err },
+		"HazenWilliams":  func() error { _, err := rubber.HazenWilliams(200 * manway.GallonPerMinute); return err },
 		"Suction.Pull":   func() error { _, err := suction.Pull(); return err },
 		"VacuumTime": func() error {
 			_, err := hydraulics.VacuumTime(100*manway.CubicFoot, manway.CubicFootPerSecond, 14*manway.PSI, 7*manway.PSI)

@@ -216,6 +216,18 @@ func (r Finding) deviceNotes() []string {
 	return notes
 }
 
+// Working is the reading step by step.
+func (r Finding) Working() manway.Working {
+	w := manway.Working{{Symbol: "above", Formula: "level - outlet", Value: r.Above.String()}}
+	if r.OverKnown {
+		w = append(w, manway.Step{Symbol: "over", Formula: "above × area", Numbers: r.Above.String() + " × " + r.PerDepth.String(), Value: r.Over.String()})
+	}
+	if r.RunbackKnown {
+		w = append(w, manway.Step{Symbol: "ran back", Formula: "rise × area", Value: r.RanBack.String()})
+	}
+	return w
+}
+
 // Basis lists the sources of the reading.
 func (Finding) Basis() []manway.Citation {
 	return []manway.Citation{{Source: manway.Practice, Place: "level on arrival"}, {Source: EPA1980, Place: "section 6.2, inlet and outlet devices"}}

@@ -2,23 +2,25 @@ package hydraulics
 
 import (
 	"manway.example/manway"
+	"manway.example/manway/tank"
 )
 
 // Chamber is a pump chamber. Levels are heights above its floor.
 type Chamber struct {
-	Area  manway.Area   // plan area of the liquid, 0.5 to 2,000 ft2: gallons per inch are Area times an inch
-	Off   manway.Length // pump stops
-	On    manway.Length // pump starts
-	Alarm manway.Length // alarm sounds
-	Top   manway.Length // of what it may hold: the lowest of inlet invert and overflow
-	Drain manway.Volume // in the pressure pipe that runs back after each dose; 0: a check valve holds it
+	Area  manway.Area       // plan area of the liquid, 0.5 to 2,000 ft2: gallons per inch are Area times an inch; not used with Shape
+	Shape *tank.Compartment // its real shape, where it is not a prism
+	Off   manway.Length     // pump stops
+	On    manway.Length     // pump starts
+	Alarm manway.Length     // alarm sounds
+	Top   manway.Length     // of what it may hold: the lowest of inlet invert and overflow
+	Drain manway.Volume     // in the pressure pipe that runs back after each dose; 0: a check valve holds it
 }
 
 // Dosing is a pump chamber at its design flow.
 type Dosing struct {
 	Dose        manway.Volume   // drawn between On and Off
 	NetDose     manway.Volume   // that leaves: Dose less what runs back
-	PerInch     manway.Volume   // gallons an inch of level holds
+	PerInch     manway.Volume   // that an inch of level holds above On
 	Reserve     manway.Volume   // above the alarm
 	ReserveTime manway.Duration // until Top at the design flow, the pump being dead
 	RunsPerDay  float64         // at the design flow
@@ -28,8 +30,8 @@ type Dosing struct {
 
 // Dosing reckons the chamber at a design flow of 1 to 100,000 gal/d:
 //
-//	dose    = area × (on - off)          net = dose - drain
-//	reserve = area × (top - alarm)       time = reserve/flow
+//	dose    = V(on) - V(off)          net = dose - drain
+//	reserve = V(top) - V(alarm)       time = reserve/flow
 //	runs    = flow/net
 //
 // reserveWanted is the share of a day's flow that must fit above the alarm, 0
@@ -39,7 +41,7 @@ func (c Chamber) Dosing(design manway.Flow, reserveWanted float64) (Dosing, erro
 	c.validate(&faults)
 	manway.Within(&faults, "Design", design, 1*manway.GallonPerDay, 100000*manway.GallonPerDay)
 	manway.WithinNumber(&faults, "ReserveWanted", reserveWanted, 0, 5)
-	dose := c.Area.Times(c.On - c.Off)
+	dose := c.between(c.Off, c.On)
 	if len(faults) == 0 && !(c.Drain < dose) {
 		faults.Add("Drain", c.Drain.String(), "less than the dose of "+dose.String())
 	}
@@ -47,8 +49,8 @@ func (c Chamber) Dosing(design manway.Flow, reserveWanted float64) (Dosing, erro
 		return Dosing{}, err
 	}
 	d := Dosing{
-		Dose: dose, NetDose: dose - c.Drain, PerInch: c.Area.Times(manway.Inch),
-		Reserve: c.Area.Times(c.Top - c.Alarm), Cautions: manway.NeverEnter | manway.LocalCode | manway.GasAndIgnition,
+		Dose: dose, NetDose: dose - c.Drain, PerInch: c.between(c.On, c.On+manway.Inch),
+		Reserve: c.between(c.Alarm, c.Top), Cautions: manway.NeverEnter | manway.LocalCode | manway.GasAndIgnition,
 	}
 	d.ReserveTime = manway.Duration(float64(d.Reserve) / float64(design))
 	d.RunsPerDay = float64(design.Times(manway.Day) / d.NetDose)
@@ -64,42 +66,57 @@ func (c Chamber) Dosing(design manway.Flow, reserveWanted float64) (Dosing, erro
 
 // Drawdown is a pump's rate read from the fall of the level.
 type Drawdown struct {
-	Pumped manway.Volume // that left: area × fall and what flowed in meanwhile
+	Pumped manway.Volume // that left: the fall and what flowed in meanwhile
 	Rate   manway.Flow
 }
 
-// Drawdown reads the rate of the pump from a fall of level over a time, with
-// the flow that came in meanwhile, 0 where none:
+// Drawdown reads the rate of the pump from a fall of level, starting at On,
+// over a time, with the flow that came in meanwhile, 0 where none:
 //
-//	rate = area × fall/time + inflow
+//	rate = (V(on) - V(on - fall))/time + inflow
 func (c Chamber) Drawdown(fall manway.Length, over manway.Duration, inflow manway.Flow) (Drawdown, error) {
 	var faults manway.InputErrors
-	manway.Within(&faults, "Area", c.Area, leastChamber, greatestChamber)
-	manway.Within(&faults, "Fall", fall, 0, 20*manway.Foot)
+	c.validate(&faults)
+	manway.Within(&faults, "Fall", fall, 0, c.On)
 	manway.Within(&faults, "Over", over, 1*manway.Second, 1*manway.Day)
 	manway.Within(&faults, "Inflow", inflow, 0, 1000*manway.GallonPerMinute)
 	if err := faults.Err(); err != nil {
 		return Drawdown{}, err
 	}
-	pumped := c.Area.Times(fall) + inflow.Times(over)
+	pumped := c.between(c.On-fall, c.On) + inflow.Times(over)
 	return Drawdown{pumped, pumped.Per(over)}, nil
 }
 
-// FlowFromRuns is the daily flow that a count of runs stands for: runs × net
-// dose over the time between two readings of the counter.
-func (c Chamber) FlowFromRuns(runs int, over manway.Duration) (manway.Flow, error) {
+// Usage is what a counter of runs says of the flow.
+type Usage struct {
+	Flow   manway.Flow
+	PerDay float64      // runs
+	Check  manway.Check // of the flow against the design flow
+}
+
+// Usage reads the counter of the pump: runs × net dose over the time between
+// two readings, against the design flow of 1 to 100,000 gal/d.
+func (c Chamber) Usage(runs int, over manway.Duration, design manway.Flow) (Usage, error) {
 	var faults manway.InputErrors
 	c.validate(&faults)
 	manway.WithinCount(&faults, "Runs", runs, 0, 1e9)
 	manway.Within(&faults, "Over", over, 1*manway.Hour, 50*manway.Year)
-	net := c.Area.Times(c.On-c.Off) - c.Drain
-	if len(faults) == 0 && !(net > 0) {
-		faults.Add("Drain", c.Drain.String(), "less than the dose")
+	manway.Within(&faults, "Design", design, 1*manway.GallonPerDay, 100000*manway.GallonPerDay)
+	var net manway.Volume
+	if len(faults) == 0 {
+		if net = c.between(c.Off, c.On) - c.Drain; !(net > 0) {
+			faults.Add("Drain", c.Drain.String(), "less than the dose")
+		}
 	}
 	if err := faults.Err(); err != nil {
-		return 0, err
+		return Usage{}, err
 	}
-	return (net * manway.Volume(runs)).Per(over), nil
+	u := Usage{Flow: (net * manway.Volume(runs)).Per(over), PerDay: float64(runs) / over.In(manway.Day)}
+	u.Check = manway.Check{
+		Name: "flow against design", Kind: manway.KindFlow, Demand: float64(u.Flow), Capacity: float64(design),
+		Source: manway.Citation{Source: manway.Practice, Place: "flow from pump cycles"},
+	}.Judge()
+	return u, nil
 }
 
 // WetWellVolume is the least working volume between start and stop that keeps
@@ -135,8 +152,25 @@ const (
 	greatestChamber = 2000 * manway.SquareFoot
 )
 
+// between is the volume between two levels.
+func (c Chamber) between(low, high manway.Length) manway.Volume {
+	if c.Shape == nil {
+		return c.Area.Times(high - low)
+	}
+	top := Compartment{Shape: c.Shape}.height()
+	a, _ := c.Shape.Volume(min(low, top))
+	b, _ := c.Shape.Volume(min(high, top))
+	return b - a
+}
+
 func (c Chamber) validate(faults *manway.InputErrors) {
-	manway.Within(faults, "Area", c.Area, leastChamber, greatestChamber)
+	if c.Shape == nil {
+		manway.Within(faults, "Area", c.Area, leastChamber, greatestChamber)
+	} else if !(c.Shape.Full() > 0) {
+		faults.Add("Shape", "none", "a compartment of a tank")
+	} else {
+		manway.Within(faults, "Top", c.Top, 0, Compartment{Shape: c.Shape}.height())
+	}
 	manway.Within(faults, "Off", c.Off, 0, 30*manway.Foot)
 	manway.Within(faults, "On", c.On, c.Off+0.1*manway.Inch, 30*manway.Foot)
 	manway.Within(faults, "Alarm", c.Alarm, c.On, 30*manway.Foot)
@@ -147,4 +181,13 @@ func (c Chamber) validate(faults *manway.InputErrors) {
 // Basis lists the sources of dosing.
 func (Dosing) Basis() []manway.Citation {
 	return []manway.Citation{{Source: manway.Practice, Place: "gallons per inch, dose and drawdown"}, {Source: USACEWetWell, Place: "chapter 7"}}
+}
+
+// Working is the dosing step by step.
+func (d Dosing) Working() manway.Working {
+	return manway.Working{
+		{Symbol: "dose", Formula: "V(on) - V(off)", Value: d.Dose.String()},
+		{Symbol: "reserve", Formula: "V(top) - V(alarm)", Value: d.Reserve.String()},
+		{Symbol: "time above the alarm", Formula: "reserve/flow", Value: d.ReserveTime.String()},
+	}
 }

@@ -12,6 +12,7 @@ type Hose struct {
 	Length    manway.Length // 0 to 10 miles
 	Roughness manway.Length // equivalent sand roughness, 0 to 5 % of the diameter; 0 is smooth rubber or plastic
 	Fittings  float64       // sum of loss coefficients K, entrance and exit among them, 0 to 1,000
+	C         float64       // 60 to 160: the pipe's loss is by Hazen-Williams with this C; 0: by Darcy-Weisbach
 }
 
 // HoseFlow is the flow in a hose and the head it takes.
@@ -58,6 +59,9 @@ func (h Hose) atFlow(q float64, w Water) HoseFlow {
 		PipeLoss:     manway.Length(f.Factor * float64(h.Length) / d * head),
 		FittingLoss:  manway.Length(h.Fittings * head),
 	}
+	if h.C > 0 {
+		r.PipeLoss = h.hazenWilliams(r.Flow)
+	}
 	r.Loss = r.PipeLoss + r.FittingLoss
 	if f.Regime == Transition {
 		r.Cautions |= manway.OutsideTested
@@ -103,6 +107,9 @@ func (h Hose) validate(faults *manway.InputErrors) {
 		manway.Within(faults, "Roughness", h.Roughness, 0, greatestRoughness*h.Diameter)
 	}
 	manway.WithinNumber(faults, "Fittings", h.Fittings, 0, 1000)
+	if h.C != 0 {
+		manway.WithinNumber(faults, "C", h.C, 60, 160)
+	}
 }
 
 func (w Water) validate(faults *manway.InputErrors) {
@@ -134,8 +141,9 @@ func Fittings() []Fitting {
 	}
 }
 
-// HazenWilliams is the head loss of a full pipe by the formula of Hazen and
-// Williams, the alternative to Darcy-Weisbach for water in turbulent flow:
+// HazenWilliams is the head loss of the pipe alone, with its C, by the formula
+// of Hazen and Williams, the alternative to Darcy-Weisbach for water in
+// turbulent flow:
 //
 //	h = 10.4394 L (q/C)^1.852/d^4.8655, h and L alike, q in gal/min, d in in
 //
@@ -143,15 +151,21 @@ func Fittings() []Fitting {
 // constant and the last power differ from text to text, and the loss with them
 // by up to 1.5 %: this form lies between 0.2083 × (100/C)^1.852 and the 4.727
 // of EPANET in ft and ft3/s. Source: EPANET 2.2 User Manual, Table 3.1, for C.
-func HazenWilliams(h Hose, c float64, q manway.Flow) (manway.Length, error) {
+func (h Hose) HazenWilliams(q manway.Flow) (manway.Length, error) {
 	var faults manway.InputErrors
 	h.validate(&faults)
-	manway.WithinNumber(&faults, "C", c, 60, 160)
+	if h.C == 0 {
+		faults.Add("C", "0", "60 to 160")
+	}
 	manway.Within(&faults, "Flow", q, 0, 100*manway.CubicFootPerSecond)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
+	return h.hazenWilliams(q), nil
+}
+
+func (h Hose) hazenWilliams(q manway.Flow) manway.Length {
 	const k, flowPower, diameterPower = 10.4394, 1.852, 4.8655
-	per := k * math.Pow(q.In(manway.GallonPerMinute)/c, flowPower) / math.Pow(h.Diameter.In(manway.Inch), diameterPower)
-	return h.Length * manway.Length(per), nil
+	per := k * math.Pow(q.In(manway.GallonPerMinute)/h.C, flowPower) / math.Pow(h.Diameter.In(manway.Inch), diameterPower)
+	return h.Length * manway.Length(per)
 }

@@ -2,6 +2,7 @@ package hydraulics
 
 import (
 	"math"
+	"strconv"
 
 	"manway.example/manway"
 )
@@ -132,6 +133,17 @@ func tableSpan(people int, tank manway.Volume, factor float64) Span {
 // Basis lists the sources of the household interval.
 func (HouseholdInterval) Basis() []manway.Citation {
 	return []manway.Citation{{Source: Mancl1984, Place: "table, as reprinted by Penn State Extension F-161"}, {Source: MN7080, Place: "two people a bedroom"}}
+}
+
+// Working is the likely interval step by step.
+func (r HouseholdInterval) Working(h Household) manway.Working {
+	if !r.Answered {
+		return manway.Working{{Symbol: "interval", Value: "no answer: people unknown, or outside the table"}}
+	}
+	return manway.Working{
+		{Symbol: "people", Formula: h.PeopleKnown.String(), Value: strconv.Itoa(r.People)},
+		{Symbol: "likely", Formula: "table / grinder × 12/months", Numbers: "grinder " + h.Grinder.String() + ", months " + strconv.Itoa(h.Months), Value: r.Likely.Time.String()},
+	}
 }
 
 // Validate returns the faults of h.

@@ -175,8 +175,9 @@ func TestPipeFigures(t *testing.T) {
 			return float64(r.Flow), manway.KindFlow
 		},
 		"loss by Hazen-Williams": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			h := must[manway.Length](t)(hydraulics.HazenWilliams(hose(t, row), row.Float(t, "c"), flow(t, row, "flow")))
-			return float64(h), manway.KindLength
+			h := hose(t, row)
+			h.C = row.Float(t, "c")
+			return float64(must[manway.Length](t)(h.HazenWilliams(flow(t, row, "flow")))), manway.KindLength
 		},
 		"loss coefficient": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			for _, f := range hydraulics.Fittings() {

@@ -73,7 +73,11 @@ func (c CompartmentPlan) Ticket(s manway.System) string {
 		if why == "" {
 			why = "no reason given"
 		}
-		return c.Name + ": " + c.State.String() + " (" + why + "), not pumped, holds up to " + c.Capacity.Text(s)
+		line := c.Name + ": " + c.State.String() + " (" + why + "), not pumped, holds up to " + c.Capacity.Text(s)
+		if c.State == CleanoutOnly {
+			line += "; a cleanout is for looking and rodding"
+		}
+		return line
 	}
 	line := c.Name + ": remove " + c.Remove.Text(s) + ", from " + c.From.Text(s) + " to " + upTo(c.To, s).Text(s)
 	if c.HeldBy != HeldByNothing {

@@ -186,11 +186,13 @@ func TestChamberFigures(t *testing.T) {
 			return float64(dosing(t, row).Dose), manway.KindVolume
 		},
 		"flow from runs": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			q := must[manway.Flow](t)(chamber(t, row).FlowFromRuns(int(row.Float(t, "runs")), manway.Duration(row.Float(t, "days"))*manway.Day))
-			return float64(q), manway.KindFlow
+			u := must[hydraulics.Usage](t)(chamber(t, row).Usage(int(row.Float(t, "runs")), manway.Duration(row.Float(t, "days"))*manway.Day, 500*manway.GallonPerDay))
+			return float64(u.Flow), manway.KindFlow
 		},
 		"rate from a drawdown": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			d := must[hydraulics.Drawdown](t)(chamber(t, row).Drawdown(length(t, row, "fall"), manway.Duration(row.Float(t, "minutes"))*manway.Minute, 0))
+			c := chamber(t, row)
+			c.On, c.Alarm, c.Top = 30*manway.Inch, 30*manway.Inch, 30*manway.Inch
+			d := must[hydraulics.Drawdown](t)(c.Drawdown(length(t, row, "fall"), manway.Duration(row.Float(t, "minutes"))*manway.Minute, 0))
 			return float64(d.Rate), manway.KindFlow
 		},
 		"least working volume": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
@@ -222,6 +224,46 @@ func TestChamberFigures(t *testing.T) {
 	}.run(t)
 }
 
+// The published sizings: the fresh sludge of the Brazilian example is 1 L.
+func TestSizingFigures(t *testing.T) {
+	sized := func(t testing.TB, row reftable.Row) hydraulics.Sizing {
+		s := hydraulics.Served{People: int(row.Float(t, "people")), PerPerson: flow(t, row, "each"), Years: int(row.Float(t, "years"))}
+		if err := s.Climate.UnmarshalText([]byte(row.Input(t, "climate"))); err != nil {
+			t.Fatal(err)
+		}
+		switch row.Input(t, "standard") {
+		case "WHO":
+			return must[hydraulics.Sizing](t)(s.WHOSizing(false))
+		case "Peru":
+			return must[hydraulics.Sizing](t)(s.PeruSizing())
+		}
+		return must[hydraulics.Sizing](t)(s.BrazilSizing(manway.LitrePerDay))
+	}
+	quantities{
+		"capacity for wastewater": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(sized(t, row).Liquid), manway.KindVolume
+		},
+		"capacity for sludge": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(sized(t, row).Solids), manway.KindVolume
+		},
+		"capacity in all": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(sized(t, row).Total), manway.KindVolume
+		},
+		"retention by design": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(sized(t, row).Retention), manway.KindDuration
+		},
+		"depth of the sludge": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(sized(t, row).Solids.Over(area(t, row, "area"))), manway.KindLength
+		},
+		"depth of the wastewater": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(sized(t, row).Liquid.Over(area(t, row, "area"))), manway.KindLength
+		},
+		"depth of the scum": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(sized(t, row).Reserve.Over(area(t, row, "area"))), manway.KindLength
+		},
+	}.run(t)
+}
+
 // Every row of the file is of a quantity that some test computes.
 func TestEveryRowIsChecked(t *testing.T) {
 	checked := map[string]bool{}
@@ -234,7 +276,8 @@ func TestEveryRowIsChecked(t *testing.T) {
 		"vapour pressure of water", "vapour pressure as height of water", "head left above vapour", "minutes to draw down", "seconds to draw down",
 		"years between pump-outs", "limit of a rule", "pump", "share of depth", "greatest sludge and scum", "months at the limit",
 		"sludge of a model", "sludge of a model, high", "gallons an inch", "dose", "flow from runs", "rate from a drawdown",
-		"least working volume", "time between starts", "retention", "greatest loss in 30 min", "greatest loss a day",
+		"capacity for wastewater", "capacity for sludge", "capacity in all", "retention by design", "depth of the sludge",
+		"depth of the wastewater", "depth of the scum", "least working volume", "time between starts", "retention", "greatest loss in 30 min", "greatest loss a day",
 	} {
 		checked[q] = true
 	}

@@ -74,6 +74,9 @@ type compartment struct {
 	Scum     hydraulics.Reading `json:"scum"`
 	LidDepth hydraulics.Reading `json:"lid_depth"`
 	LidNote  string             `json:"lid_note"`
+
+	GaugeBefore *manway.Volume `json:"gauge_before"`
+	GaugeAfter  *manway.Volume `json:"gauge_after"`
 }
 
 // read takes NAME;STATE;LEVEL;SLUDGE;SCUM;LID DEPTH;REASON, as a flag has it;

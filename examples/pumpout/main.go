@@ -36,6 +36,7 @@
 //	inlet_baffle, outlet_baffle, filter: in place, loose, gone, clogged, none
 //	             fitted, not seen
 //	tare, limit  of the truck, for its weight
+//	gauge_before, gauge_after  the truck's gauge, of a compartment pumped as planned
 //
 // Exit 0 says that every record was computed, not that any tank is safe.
 package main

@@ -16,7 +16,15 @@ type output struct {
 	rules    []ruled
 	forecast hydraulics.Forecast
 	dated    bool // the visit has a date, so that there is a forecast
+	skipped  hydraulics.Skipped
+	gauges   []gauged
 	cautions manway.Cautions
+}
+
+// gauged is the truck's gauge set against one compartment.
+type gauged struct {
+	compartment string
+	hydraulics.GaugeReading
 }
 
 // ruled is one rule set against one compartment.
@@ -49,7 +57,7 @@ func compute(in *input) (output, error) {
 		}
 		out.brief.Lids = append(out.brief.Lids, lid)
 	}
-	for _, step := range []func(*input, hydraulics.Case) error{out.truck, out.pull, out.arrive, out.trigger, out.next} {
+	for _, step := range []func(*input, hydraulics.Case) error{out.truck, out.pull, out.arrive, out.trigger, out.next, out.gauge} {
 		if err := step(in, c); err != nil {
 			return output{}, err
 		}
@@ -219,18 +227,40 @@ func (o *output) trigger(in *input, c hydraulics.Case) error {
 	return nil
 }
 
+// gauge sets the truck's gauge against the gallons of each compartment.
+func (o *output) gauge(in *input, c hydraulics.Case) error {
+	for i, found := range in.Compartments {
+		if found.GaugeBefore == nil || found.GaugeAfter == nil {
+			continue
+		}
+		plan := o.brief.Plan.Compartments[i]
+		r, err := hydraulics.Gauge{Compartment: c.Compartments[i], From: plan.From, To: plan.To, Before: *found.GaugeBefore, After: *found.GaugeAfter}.Read()
+		if err != nil {
+			var faults manway.InputErrors
+			faults.Under(fmt.Sprintf("Compartments[%d].Gauge", i), err)
+			return faults
+		}
+		o.gauges = append(o.gauges, gauged{plan.Name, r})
+	}
+	return nil
+}
+
+// household is who lives on the tank.
+func (in *input) household() hydraulics.Household {
+	return hydraulics.Household{People: in.Residents, PeopleKnown: in.ResidentsKnown, Bedrooms: in.Bedrooms, Grinder: in.Grinder, Months: in.Months}
+}
+
 // next forecasts the next pump-out from the date of the visit.
 func (o *output) next(in *input, c hydraulics.Case) error {
-	if in.Date.IsZero() {
-		return nil
+	var err error
+	if o.skipped, err = o.brief.Plan.Skipped(in.household()); err != nil || in.Date.IsZero() {
+		return err
 	}
 	m := hydraulics.Measured{
 		Outlet: c.Outlet, DeviceBottom: in.DeviceBottom, Compartments: c.Compartments,
 		Last: in.LastPumped, LastKnown: in.LastKnown, Visit: in.Date, Rule: hydraulics.RuleEPA,
 	}
-	h := hydraulics.Household{People: in.Residents, PeopleKnown: in.ResidentsKnown, Bedrooms: in.Bedrooms, Grinder: in.Grinder, Months: in.Months}
-	var err error
-	o.forecast, err = hydraulics.NextPumpOut(m, h, o.brief.Plan.Clean, in.Date)
+	o.forecast, err = hydraulics.NextPumpOut(m, in.household(), o.brief.Plan.Clean, in.Date)
 	o.dated = err == nil
 	o.cautions |= o.forecast.Cautions
 	return err

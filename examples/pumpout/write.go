@@ -162,6 +162,21 @@ func writeReading(j *record.JSON, out *output) {
 		j.End()
 	}
 	j.End()
+	j.List("gauges")
+	for _, g := range out.gauges {
+		j.Object("")
+		j.Text("compartment", g.compartment)
+		j.Number("pumped_gal", g.Pumped.In(manway.Gallon))
+		j.Number("computed_gal", g.Computed.In(manway.Gallon))
+		j.Number("ratio", g.Ratio)
+		j.Bool("agrees", g.Agrees)
+		j.End()
+	}
+	j.End()
+	j.Int("skipped", out.skipped.Count)
+	if out.skipped.Lost.Known {
+		j.Number("interval_lost_yr", out.skipped.Lost.Time.In(manway.Year))
+	}
 	if out.dated {
 		j.Object("next_pump_out")
 		j.Text("method", out.forecast.Method.String())
@@ -220,6 +235,17 @@ func writeFound(w io.Writer, s manway.System, out *output) {
 	fmt.Fprintln(w, "Rules")
 	for _, r := range out.rules {
 		fmt.Fprintf(w, "  %s, %s: %s\n", r.compartment, r.Rule.Name, r.judged())
+	}
+	for _, g := range out.gauges {
+		fmt.Fprintf(w, "Gauge, %s: %s on the truck against %s by shape, ratio %.2f\n", g.compartment, g.Pumped.Text(s), g.Computed.Text(s), g.Ratio)
+		if !g.Agrees {
+			fmt.Fprintln(w, "  read levels and gauge again, or recalibrate the tank's shape from it")
+		}
+	}
+	if k := out.skipped; k.Count > 0 && k.Lost.Known {
+		fmt.Fprintf(w, "Not pumping every compartment shortens the next interval by %s\n", k.Lost.Time.Text(s))
+	} else if k.Count > 0 {
+		fmt.Fprintln(w, "Not pumping every compartment shortens the next interval: its solids stay")
 	}
 	if !out.dated {
 		return
