@@ -4,16 +4,42 @@ import (
 	"bytes"
 	"io"
 	"slices"
+	"sync/atomic"
+	"time"
 )
 
-// Sizes of the pipeline. A batch is what one read gave, whole lines of it: small
-// enough that costly records spread over the cores, and that a line typed into a
-// pipe is answered at once.
+// Sizes of the pipeline. A batch is what one read gave, whole lines of it, so that
+// a line typed into a pipe is answered at once.
 const (
 	MaxLine   = 1 << 20  // longest line of a record, in bytes
 	readBytes = 16 << 10 // most of a source that goes into one batch
+	fewBytes  = 256      // the same of records that take long
 	keepBytes = 256 << 10
 )
+
+// pace is how much goes into one batch: it starts small and grows while batches
+// are soon done, so that costly records spread over the cores and cheap ones
+// make few batches.
+type pace struct{ bytes atomic.Int64 }
+
+// Between these times a batch is of the right size.
+const (
+	soon = 2 * time.Millisecond
+	late = 20 * time.Millisecond
+)
+
+// next is how much to read into the next batch.
+func (p *pace) next() int { return int(max(p.bytes.Load(), fewBytes)) }
+
+// took tells the pace how long a batch took to compute.
+func (p *pace) took(t time.Duration) {
+	switch bytes := p.bytes.Load(); {
+	case t < soon:
+		p.bytes.Store(min(2*max(bytes, fewBytes), readBytes))
+	case t > late:
+		p.bytes.Store(max(bytes/2, fewBytes))
+	}
+}
 
 // batch is a run of whole lines and what came of them.
 type batch struct {
@@ -35,6 +61,7 @@ func stream(s source, workers int, worker func() func(*batch), write func(*batch
 	order := make(chan *batch, n)
 	stop := make(chan struct{})
 	failed := make(chan error, 1)
+	var size pace
 	for range n {
 		free <- &batch{done: make(chan struct{}, 1)}
 	}
@@ -42,7 +69,9 @@ func stream(s source, workers int, worker func() func(*batch), write func(*batch
 		compute := worker()
 		go func() {
 			for b := range work {
+				began := time.Now()
 				compute(b)
+				size.took(time.Since(began))
 				b.done <- struct{}{}
 			}
 		}()
@@ -50,7 +79,7 @@ func stream(s source, workers int, worker func() func(*batch), write func(*batch
 	go func() {
 		defer close(order)
 		defer close(work)
-		lines := reader{from: s.reader, line: s.line}
+		lines := reader{from: s.reader, line: s.line, size: &size}
 		failed <- lines.all(func() *batch {
 			select {
 			case b := <-free:
@@ -90,6 +119,7 @@ type reader struct {
 	line     int    // number of the line that the next batch starts with
 	rest     []byte // the start of a line of which the end is still to come
 	skipping bool   // until the end of a line that was too long
+	size     *pace
 }
 
 // all gives batch after batch to put until the stream ends, or get has no more.
@@ -122,10 +152,10 @@ func (r *reader) all(get func() *batch, put func(*batch)) error {
 func (r *reader) fill(b *batch) error {
 	b.data = append(b.data, r.rest...)
 	r.rest = r.rest[:0]
-	for {
+	for most := r.size.next(); ; most = min(2*most, readBytes) {
 		from := len(b.data)
-		b.data = slices.Grow(b.data, readBytes)
-		n, err := r.from.Read(b.data[from : from+readBytes])
+		b.data = slices.Grow(b.data, most)
+		n, err := r.from.Read(b.data[from : from+most])
 		b.data = b.data[:from+n]
 		if r.skipping {
 			end := bytes.IndexByte(b.data, '\n')
