@@ -122,6 +122,30 @@ func finiteYears(y float64) When {
 type BreakEven struct {
 	Cheap, Dear string
 	Lifetimes
+	// Payback is the year, as things usually go, by which the higher first cost
+	// has come back in what the cheaper one costs more later; Discounted counts
+	// each year at its present value. Never is not within the horizon.
+	Payback, Discounted When
+}
+
+// paybacks fills in the paybacks from the flows of both in the usual case.
+func (b *BreakEven) paybacks(c Comparison) {
+	saved := make(Project, c.Horizon.Years+1)
+	for _, o := range c.Options {
+		sign := 0.0
+		switch o.ID {
+		case b.Cheap:
+			sign = 1
+		case b.Dear:
+			sign = -1
+		}
+		for _, f := range o.Courses[Usual].Flows {
+			if f.Why != UnusedLife {
+				saved[int(math.Ceil(f.Year-near))] += sign * f.Paid.InexactFloat64()
+			}
+		}
+	}
+	b.Payback, b.Discounted = payback(saved, 0), payback(saved, c.Horizon.Rate)
 }
 
 // breakEvens pairs every option with every one of a higher first cost.

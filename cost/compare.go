@@ -25,8 +25,12 @@ type Course struct {
 	UnusedLife       decimal.Decimal // credited at the end of the horizon
 	PresentValue     decimal.Decimal // of everything, less the credit
 	EquivalentAnnual decimal.Decimal // the present value as equal yearly payments over the horizon
-	Curve            []Mark          // paid by the end of every year, year 0 the first
-	Flows            []Flow
+	// Repeated is the yearly cost over one life, for as long as the option is
+	// repeated alike, whatever the horizon, in prices of today; see
+	// [Option.OneLife]. It is not valid where the option is followed by another.
+	Repeated decimal.NullDecimal
+	Curve    []Mark // paid by the end of every year, year 0 the first
+	Flows    []Flow
 }
 
 // Outlook is one option in its three scenarios.
@@ -94,6 +98,9 @@ func Compare(options []Option, h Horizon) (Comparison, error) {
 		c.Cheapest[s] = options[best].ID
 	}
 	c.BreakEven = breakEvens(options, h)
+	for i := range c.BreakEven {
+		c.BreakEven[i].paybacks(c)
+	}
 	c.Flips = flips(options, h)
 	c.Swings = swings(options, h, places)
 	return c, nil
@@ -164,6 +171,9 @@ func (h Horizon) course(o Option, s Scenario, flows []Flow, pv float64, places i
 	}
 	c.Marks = append(c.Marks, c.Curve[h.Years])
 	c.PresentValue = money(pv)
+	if y, err := o.OneLife(s, h.net()); err == nil && o.Then == "" {
+		c.Repeated = decimal.NewNullDecimal(money(y.Annual))
+	}
 	c.EquivalentAnnual = money(h.equivalentAnnual(pv))
 	return c, faults.Err()
 }

@@ -221,6 +221,11 @@ func TestNeglect(t *testing.T) {
 	if c.Cheapest[cost.Usual] != "upkeep" || c.Cheapest[cost.Bad] != "upkeep" {
 		t.Errorf("cheapest %v", c.Cheapest)
 	}
+	// By hand: 9000 in years 12, 24 and 36, less 8/12 of the last unused in year 40:
+	// 9000 (1.03^-12 + 1.03^-24 + 1.03^-36) - 6000 x 1.03^-40 = 12005.77.
+	if got := c.Options[1].Courses[cost.Usual].PresentValue; !got.Equal(amount("12005.77")) {
+		t.Errorf("neglect costs %s", got)
+	}
 	n.LastsLeft = n.LastsKept
 	c = must(cost.Compare(must(n.Options())(t), cost.Horizon{Years: 40, Rate: 0.03, Currency: "USD"}))(t)
 	if c.Cheapest[cost.Usual] != "neglect" {
@@ -237,5 +242,34 @@ func TestWaiting(t *testing.T) {
 	got := must(w.Price())(t)
 	if math.Abs(got.Extra-600) > 1e-9 || math.Abs(got.Later-3000*math.Pow(1.04, 3)) > 1e-9 {
 		t.Errorf("at rate and escalation alike only the damage is extra: %+v", got)
+	}
+}
+
+// By hand: 450 in years 3, 6, 9, 12, 15 and 18 against 1,950 more today. After
+// year 12 1,800 have come back, and 150 of the 450 of year 15 do the rest.
+func TestPaybackOfTheDearer(t *testing.T) {
+	options := []cost.Option{{ID: "patch", First: usd(450), Life: cost.SameLife(3)}, {ID: "riser", First: usd(2400), Life: cost.SameLife(20)}}
+	b := must(cost.Compare(options, cost.Horizon{Years: 20, Rate: 0.05, Currency: "USD"}))(t).BreakEven[0]
+	if b.Payback.State != cost.InYears || math.Abs(b.Payback.Years-(14+150.0/450)) > 1e-9 {
+		t.Errorf("payback %+v", b.Payback)
+	}
+	if b.Discounted.State != cost.Never { // 450 (v^3 + v^6 + ... + v^18) = 1668.6 at 5 %
+		t.Errorf("discounted payback %+v", b.Discounted)
+	}
+}
+
+// The working's last figures are those of the result.
+func TestWorkingAgrees(t *testing.T) {
+	c := must(cost.Compare(choices(), horizon))(t)
+	for _, o := range c.Options {
+		for s, k := range o.Courses {
+			w := c.Working(o.ID, cost.Scenario(s))
+			if len(w) != len(k.Flows)+2 || w[len(w)-1].Value != k.EquivalentAnnual.StringFixed(2)+" USD" || w[len(w)-2].Value != k.PresentValue.StringFixed(2)+" USD" {
+				t.Errorf("%s %v: %+v, want %s and %s", o.ID, cost.Scenario(s), w[max(len(w)-2, 0):], k.PresentValue, k.EquivalentAnnual)
+			}
+		}
+	}
+	if w := c.Working("nobody", cost.Usual); len(w) != 0 {
+		t.Errorf("working of nobody: %v", w)
 	}
 }

@@ -16,7 +16,7 @@ import (
 func FuzzReadPriceBook(f *testing.F) {
 	f.Add(cost.BookHeader + "\na,thing,EA,1.50,USD,2026-01-01,invented\n")
 	f.Add("\ufeff# remark\r\n" + cost.BookHeader + "\r\na,\"x, \"\"y\"\"\",EA,0,JPY,2026-12-31,\r\n") // spreadsheet's CSV
-	f.Add(cost.BookHeader + "\na,\"open,EA,1,USD,2026-01-01,\n")                                     // quote that never closes
+	f.Add(cost.BookHeader + "\na,\"open,EA,1,USD,2026-01-01,\n")                                      // quote that never closes
 	f.Add(cost.BookHeader + "\na,b,EA,1e400,USD,0000-00-00,\n")
 	f.Add(cost.BookHeader + "\n=cmd,@x,EA,00000000000000000000001,USD,2026-01-01,-\n")
 	f.Fuzz(func(t *testing.T, text string) {

@@ -66,21 +66,26 @@ func (p Project) Payback(i Rate) (When, error) {
 	if err := p.validate(i); err != nil {
 		return When{}, err
 	}
+	return payback(p, i), nil
+}
+
+// payback is Payback of checked input.
+func payback(p Project, i Rate) When {
 	sum := 0.0
 	for t, v := range p {
 		v *= present(i, float64(t))
 		if sum+v >= 0 {
 			switch {
 			case t == 0:
-				return When{State: Always}, nil
+				return When{State: Always}
 			case v <= 0:
-				return When{State: InYears, Years: float64(t)}, nil
+				return When{State: InYears, Years: float64(t)}
 			}
-			return When{State: InYears, Years: float64(t-1) - sum/v}, nil
+			return When{State: InYears, Years: float64(t-1) - sum/v}
 		}
 		sum += v
 	}
-	return When{State: Never}, nil
+	return When{State: Never}
 }
 
 // InternalRate is the rate at which the project is worth nothing, -50 % to
