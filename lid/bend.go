@@ -114,7 +114,8 @@ func (l Lid) Bend(c BendCase) (Bending, error) {
 	if b.Span == 0 {
 		b.Span = l.across()
 	}
-	b.StrengthLeft = float64(b.Left/l.Thickness) * float64(b.Left/l.Thickness)
+	left := ratio(b.Left, l.Thickness)
+	b.StrengthLeft = left * left
 	var made manway.Assumptions
 	b.person, made = c.Person.Filled()
 	b.Assumed |= made

@@ -139,7 +139,7 @@ func (l Lid) CheckHandle(h Handle) (HandleCheck, error) {
 	if h.Legs == 0 {
 		h.Legs = 2
 	}
-	if h.State == HandleSound && h.AsMade > 0 && h.Waist > 0 && float64(h.Waist/h.AsMade) < worn {
+	if h.State == HandleSound && h.AsMade > 0 && h.Waist > 0 && ratio(h.Waist, h.AsMade) < worn {
 		r.State = HandleNecked
 	}
 	r.steel(h)
@@ -171,7 +171,8 @@ func (r *HandleCheck) steel(h Handle) {
 	d := float64(h.Waist)
 	r.Area = manway.Area(discArea(d))
 	if h.AsMade > 0 {
-		r.Left = float64(h.Waist/h.AsMade) * float64(h.Waist/h.AsMade)
+		left := ratio(h.Waist, h.AsMade)
+		r.Left = left * left
 	}
 	r.Steel = manway.Force(float64(h.Legs) * float64(r.Area) * float64(tensile))
 	r.Checks[0] = r.check("steel of the legs", r.Steel, legs).Judge()

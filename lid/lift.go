@@ -262,9 +262,9 @@ func (l Lift) at(end Reach) EndLimit {
 		Frequency:  twoDecimals(m.Frequency),
 		Grip:       m.Grip,
 	}
-	r := EndLimit{Multipliers: m, Limit: c.load * manway.Mass(m.product()), ByHand: c.load * manway.Mass(hand.product())}
+	r := EndLimit{Multipliers: m, Limit: times(c.load, m.product()), ByHand: times(c.load, hand.product())}
 	if r.Limit > 0 {
-		r.Index = float64(l.Load / r.Limit)
+		r.Index = ratio(l.Load, r.Limit)
 	}
 	if tenths := math.Floor(r.ByHand.In(c.weight)*10+0.5+1e-9) / 10; tenths > 0 {
 		r.IndexByHand = l.Load.In(c.weight) / tenths

@@ -157,8 +157,8 @@ func firstOf(made manway.Assumptions, order ...manway.Assumptions) manway.Assump
 func (l Lid) method(way Way, c MoveCase, friction Friction, m *Moves) Method {
 	low, high, source := l.shares(way, friction, c.Bar)
 	k := Method{Way: way, Source: source}
-	k.Low = m.Weight.Now.Weight() * manway.Force(low)
-	k.High = m.Weight.Heaviest.Weight() * manway.Force(high)
+	k.Low = times(m.Weight.Now.Weight(), low)
+	k.High = times(m.Weight.Heaviest.Weight(), high)
 	share := high // of what holds the lid down
 	switch way {
 	case Drag: // the bond is broken sideways, whole
@@ -166,7 +166,7 @@ func (l Lid) method(way Way, c MoveCase, friction Friction, m *Moves) Method {
 	case WalkOut: // turned loose, with no friction in it
 		_, share = l.turning()
 	}
-	k.FirstPull = k.High + (m.Seating.Extra+c.Bond)*manway.Force(share)
+	k.FirstPull = k.High + times(m.Seating.Extra+c.Bond, share)
 	k.Possible, k.Reason = possible(way, m.Seating)
 	k.Crew = c.Crew.check(k)
 	return k

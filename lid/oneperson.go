@@ -21,7 +21,7 @@ func (l Lid) edgeLift(c MoveCase, load manway.Mass) Lift {
 		hands = rimHeightM
 	}
 	// The manual's estimate for low hands: half the width and 10 in (25 cm).
-	reach := manway.Length(k.beyondLow)*k.length + l.across()/2
+	reach := times(k.length, k.beyondLow) + l.across()/2
 	return Lift{
 		Edition: c.Edition, Load: load, Grip: c.Grip, Outside: c.Outside,
 		Origin:      Reach{Horizontal: reach, Vertical: hands},
@@ -76,6 +76,6 @@ func (m *Moves) hoisting(s Slings) {
 	if s.Legs <= 1 {
 		lean = 1
 	}
-	m.SlingLeg = m.Methods[Hoist].FirstPull / manway.Force(legs*lean)
+	m.SlingLeg = times(m.Methods[Hoist].FirstPull, 1/(legs*lean))
 	m.GearLimit = HardwareFactor * m.SlingLeg
 }

@@ -276,6 +276,6 @@ func (l Lid) wedging(s Seat, heaviest manway.Mass, r *Seating) {
 		pressed := heaviest.Weight() + s.DrivenBy.Weight()
 		sin, cos := math.Sincos(float64(r.Bevel))
 		mu := friction.High
-		r.Extra = pressed * manway.Force((mu*cos-sin)/(mu*cos+sin))
+		r.Extra = times(pressed, (mu*cos-sin)/(mu*cos+sin))
 	}
 }

@@ -58,5 +58,5 @@ func TeamByDoubling(n int, each manway.Mass) (manway.Mass, bool) {
 	if n == 1 {
 		return each, true
 	}
-	return 2*each + manway.Mass(n-2)*each*3/4, true
+	return 2*each + times(each, float64(n-2))*3/4, true
 }

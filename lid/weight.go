@@ -63,7 +63,7 @@ func (l Lid) Weigh() (Weight, error) {
 	} else {
 		w.reckon()
 	}
-	w.All = manway.Mass(w.Pieces) * w.Heaviest
+	w.All = times(w.Heaviest, float64(w.Pieces))
 	if l.Overburden.Depth > 0 {
 		soil, made := l.Overburden.Soil.AsLoad()
 		density := soil.Moist
@@ -91,8 +91,8 @@ func (w *Weight) reckon() {
 	w.Assumed |= made &^ manway.AssumedConcreteStrength
 	w.Density = concrete.Density
 	w.Dry = w.Volume.Times(w.Density)
-	w.Damp = w.Dry * manway.Mass(1+dampShare*l.absorption())
-	w.Soaked = w.Dry * manway.Mass(1+l.absorption())
+	w.Damp = times(w.Dry, 1+dampShare*l.absorption())
+	w.Soaked = times(w.Dry, 1+l.absorption())
 	switch l.Moisture {
 	case Damp:
 		w.Now = w.Damp

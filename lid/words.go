@@ -45,8 +45,7 @@ func word(words []string, i int) string {
 	return "unknown value " + strconv.Itoa(i)
 }
 
-// readWord sets v to the index of text in a list of words. An empty text
-// leaves the zero value.
+// readWord sets v to the index of text in a list of words.
 func readWord[T ~uint8](v *T, field string, words []string, text []byte) error {
 	s := strings.TrimSpace(string(text))
 	for i, w := range words {
@@ -72,6 +71,12 @@ func within[T ~uint8](faults *manway.InputErrors, field string, v T, words []str
 		faults.Add(field, strconv.Itoa(int(v)), strings.Join(known(words), ", "))
 	}
 }
+
+// times is x by a number: a quantity never multiplies another here.
+func times[Q manway.Quantity](x Q, by float64) Q { return Q(float64(x) * by) }
+
+// ratio is the number that a over b is.
+func ratio[Q manway.Quantity](a, b Q) float64 { return float64(a) / float64(b) }
 
 // number is v as an error or a step of working shows it.
 func number(v float64) string { return strconv.FormatFloat(v, 'g', 4, 64) }
