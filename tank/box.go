@@ -74,44 +74,59 @@ func (b Box) plumb() bool {
 	return b.Fillet == 0 && (b.FloorLength == 0 || b.FloorLength == b.Length) && (b.FloorWidth == 0 || b.FloorWidth == b.Width)
 }
 
-func (b Box) volume(from, to, depth float64) float64 {
+func (b Box) solid() solid {
 	if b.plumb() {
-		return (min(to, float64(b.Length)) - max(from, 0)) * float64(b.Width) * depth
+		return &prism{float64(b.Width)}
 	}
 	long, across := b.sides()
-	fixed, ends := b.reach(from, to)
+	return &drafted{float64(b.Length) / 2, long, across}
+}
+
+// prism is a box without draft and fillet.
+type prism struct{ width float64 }
+
+func (p *prism) volume(s span, depth float64) float64 { return (s.to - s.from) * p.width * depth }
+func (p *prism) area(s span, _ float64) float64       { return (s.to - s.from) * p.width }
+
+// drafted is a box with draft or fillet.
+type drafted struct {
+	middle       float64 // half the length at the top
+	long, across side
+}
+
+func (b *drafted) volume(s span, depth float64) float64 {
+	fixed, ends := b.reach(s)
+	if b.long.radius == 0 { // (fixed + ends long(z)) 2 across(z), term by term
+		l, a, m, c := fixed+ends*b.long.half[1], b.across.half[1], ends*b.long.lean, b.across.lean
+		return 2 * depth * (l*a + depth*((l*c+a*m)/2+depth*m*c/3))
+	}
 	var sum, z float64
-	for _, top := range [...]float64{min(long.tangent, across.tangent), max(long.tangent, across.tangent), depth} {
+	for _, top := range [...]float64{min(b.long.tangent, b.across.tangent), max(b.long.tangent, b.across.tangent), depth} {
 		if top = min(top, depth); top > z {
-			l, w := long.on(z), across.on(z)
+			l, w := b.long.on(z), b.across.on(z)
 			l = linear{fixed + ends*l.one, ends * l.z, ends * l.arc}
-			sum += 2 * (l.times(w, float64(b.Fillet), top) - l.times(w, float64(b.Fillet), z))
+			sum += 2 * (l.times(w, b.long.radius, top) - l.times(w, b.long.radius, z))
 			z = top
 		}
 	}
 	return sum
 }
 
-func (b Box) area(from, to, depth float64) float64 {
-	if b.plumb() {
-		return (min(to, float64(b.Length)) - max(from, 0)) * float64(b.Width)
-	}
-	long, across := b.sides()
-	fixed, ends := b.reach(from, to)
-	return (fixed + ends*long.at(depth)) * 2 * across.at(depth)
+func (b *drafted) area(s span, depth float64) float64 {
+	fixed, ends := b.reach(s)
+	return (fixed + ends*b.long.at(depth)) * 2 * b.across.at(depth)
 }
 
-// reach parts the length between two positions into what does not change with
-// the height and the number of half lengths, one for each end wall.
-func (b Box) reach(from, to float64) (fixed, ends float64) {
-	middle := float64(b.Length) / 2
-	if from <= 0 {
-		from, ends = middle, ends+1
+// reach parts the length of a span into what does not change with the height
+// and the number of half lengths, one for each end wall.
+func (b *drafted) reach(s span) (fixed, ends float64) {
+	if s.inlet {
+		s.from, ends = b.middle, ends+1
 	}
-	if to >= float64(b.Length) {
-		to, ends = middle, ends+1
+	if s.outlet {
+		s.to, ends = b.middle, ends+1
 	}
-	return to - from, ends
+	return s.to - s.from, ends
 }
 
 // side is half a horizontal size of a box as a function of the height.

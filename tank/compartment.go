@@ -7,8 +7,8 @@ import "manway.example/manway"
 type Compartment struct {
 	From, To manway.Length // inside faces, along the straight part
 
-	shape        Shape
-	from, to     float64
+	solid        solid
+	span         span
 	height, full float64
 }
 
@@ -17,7 +17,7 @@ type Compartment struct {
 //
 // Errors: a depth below 0 or above the inside height.
 func (c *Compartment) Volume(depth manway.Length) (manway.Volume, error) {
-	if !(depth >= 0 && float64(depth) <= c.height) || c.shape == nil {
+	if !(depth >= 0 && float64(depth) <= c.height) || c.solid == nil {
 		return 0, outOfRange("depth", depth, manway.Length(c.height))
 	}
 	return manway.Volume(c.liquid(float64(depth))), nil
@@ -27,7 +27,7 @@ func (c *Compartment) Volume(depth manway.Length) (manway.Volume, error) {
 //
 // Errors: as Volume.
 func (c *Compartment) Area(depth manway.Length) (manway.Area, error) {
-	if !(depth >= 0 && float64(depth) <= c.height) || c.shape == nil {
+	if !(depth >= 0 && float64(depth) <= c.height) || c.solid == nil {
 		return 0, outOfRange("depth", depth, manway.Length(c.height))
 	}
 	return manway.Area(c.surface(float64(depth))), nil
@@ -37,7 +37,7 @@ func (c *Compartment) Area(depth manway.Length) (manway.Area, error) {
 //
 // Errors: a volume below 0 or above Full.
 func (c *Compartment) Depth(v manway.Volume) (manway.Length, error) {
-	if !(v >= 0 && float64(v) <= c.full) || c.shape == nil {
+	if !(v >= 0 && float64(v) <= c.full) || c.solid == nil {
 		return 0, outOfRange("volume", v, manway.Volume(c.full))
 	}
 	return manway.Length(invert(c, float64(v), c.full, c.height)), nil
@@ -49,5 +49,5 @@ func (c *Compartment) Full() manway.Volume { return manway.Volume(c.full) }
 // Length is the inside length along the straight part.
 func (c *Compartment) Length() manway.Length { return c.To - c.From }
 
-func (c *Compartment) liquid(depth float64) float64  { return c.shape.volume(c.from, c.to, depth) }
-func (c *Compartment) surface(depth float64) float64 { return c.shape.area(c.from, c.to, depth) }
+func (c *Compartment) liquid(depth float64) float64  { return c.solid.volume(c.span, depth) }
+func (c *Compartment) surface(depth float64) float64 { return c.solid.area(c.span, depth) }

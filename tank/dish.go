@@ -21,26 +21,32 @@ var gauss = func() (rule struct{ x, w [points]float64 }) {
 // at height z over the axis is the part of a circle of radius sqrt(rho^2 - z^2)
 // beyond a chord at c.
 
-// capArea is that section.
-func capArea(r, a, z float64) float64 {
-	return beyond(capCentre(r, a), math.Sqrt(max(0, (r-z)*(r+z))))
-}
+// crown is such a cap.
+type crown struct{ r, a, c float64 }
 
-func capCentre(r, a float64) float64 { return (r - a) * (r + a) / (2 * a) }
+func newCap(r, a float64) *crown { return &crown{r, a, (r - a) * (r + a) / (2 * a)} }
+
+func (k *crown) volume(depth float64) float64 { return k.below(depth - k.r) }
+func (k *crown) area(depth float64) float64   { return k.section(depth - k.r) }
+
+// section is the section at height z over the axis.
+func (k *crown) section(z float64) float64 {
+	return beyond(k.c, math.Sqrt(max(0, (k.r-z)*(k.r+z))))
+}
 
 // shallow is the depth over base radius below which the closed form of a cap
 // loses digits, and its section is summed instead.
 const shallow = 0.3
 
-// capVolume is the volume of the cap below height z over the axis. With
+// below is the volume of the cap below height z over the axis. With
 // s = sqrt(r^2 - z^2) the antiderivative of the section is
 //
 //	F(z) = (rho^2 z - z^3/3) atan(s/c) - 2/3 c z s
 //	       - c (r^2 + 2 rho^2)/3 atan(z/s) + 2/3 rho^3 atan(c z/(rho s))
 //
 // and F(-r) = -F(r) = -pi/6 a^2 (2 rho + c).
-func capVolume(r, a, z float64) float64 {
-	c := capCentre(r, a)
+func (k *crown) below(z float64) float64 {
+	r, a, c := k.r, k.a, k.c
 	rho := c + a
 	half := math.Pi / 6 * a * a * (2*rho + c)
 	switch {
@@ -80,6 +86,8 @@ type toris struct {
 	r, crown, knuckle float64
 	turn              float64
 	rim, rise, depth  float64
+	cap               crown
+	half              float64 // of its volume
 }
 
 func newToris(r, crown, knuckle float64) toris {
@@ -87,6 +95,8 @@ func newToris(r, crown, knuckle float64) toris {
 	if crown <= r || knuckle >= r { // a hemisphere
 		t.knuckle = 0
 		t.rim, t.rise, t.depth = r, r, r
+		t.cap = *newCap(r, r)
+		t.half = t.below(0)
 		return t
 	}
 	// The line through both centres leans by psi from the axis.
@@ -95,45 +105,47 @@ func newToris(r, crown, knuckle float64) toris {
 	t.rim = crown * math.Sin(psi)
 	t.rise = 2 * crown * math.Sin(psi/2) * math.Sin(psi/2)
 	t.depth = t.rise + knuckle*math.Cos(psi)
+	t.cap = *newCap(t.rim, t.rise)
+	t.half = t.below(0)
 	return t
 }
 
-// volume is the volume of the head below height z over the axis. The part above
-// the axis mirrors the part below.
-func (t toris) volume(z float64) float64 {
-	if z <= 0 {
-		return t.below(-z)
+// volume is the volume of the head below a depth. The part above the axis
+// mirrors the part below.
+func (t *toris) volume(depth float64) float64 {
+	if z := depth - t.r; z > 0 {
+		return 2*t.half - t.below(z)
 	}
-	return 2*t.below(0) - t.below(z)
+	return t.below(t.r - depth)
 }
 
 // below is the volume of the head that lies deeper than m under its axis: the
 // crown as a cap, and of the knuckle the sum of circular segments
 //
 //	r(theta) = r - knuckle (1 - cos theta),  dx = knuckle cos theta d theta
-func (t toris) below(m float64) float64 {
-	v := 0.0
+func (t *toris) below(m float64) float64 {
+	v := t.knuckleSum(m, func(r float64) float64 { return segment(r, r-m) })
 	if m < t.rim {
-		v = capVolume(t.rim, t.rise, -m)
+		v += t.cap.below(-m)
 	}
-	return v + t.knuckleSum(m, func(r float64) float64 { return segment(r, r-m) })
+	return v
 }
 
-// area is the section of the head at height z over its axis.
-func (t toris) area(z float64) float64 {
-	m := math.Abs(z)
-	a := 0.0
+// area is the section of the head at a depth.
+func (t *toris) area(depth float64) float64 {
+	m := math.Abs(depth - t.r)
+	a := t.knuckleSum(m, func(r float64) float64 { return chord(r, r-m) })
 	if m < t.rim {
-		a = capArea(t.rim, t.rise, m)
+		a += t.cap.section(m)
 	}
-	return a + t.knuckleSum(m, func(r float64) float64 { return chord(r, r-m) })
+	return a
 }
 
 // knuckleSum integrates f of the radius along the axis of the knuckle, as far
 // as the radius is above m. Near the place where it equals m the integrand is
 // an odd power of the root of the distance: with theta = edge (1 - u^2) it is
 // smooth in u.
-func (t toris) knuckleSum(m float64, f func(r float64) float64) float64 {
+func (t *toris) knuckleSum(m float64, f func(r float64) float64) float64 {
 	if t.knuckle == 0 || m >= t.r {
 		return 0
 	}

@@ -140,7 +140,6 @@ type buried struct {
 	t             *Tank
 	c             FloatCase
 	shell         Shell
-	o             Shape
 	floor, height float64 // thickness of the floor; outside height of the tank
 	grade, water  float64 // over the outside of the bottom
 	plan          float64 // of the roof, or of a lying tank at its widest
@@ -160,7 +159,7 @@ func (t *Tank) buried(c *FloatCase) (buried, error) {
 	if err != nil {
 		return buried{}, err
 	}
-	b := buried{t: t, shell: shell, o: t.outside, assumed: shell.Assumed}
+	b := buried{t: t, shell: shell, assumed: shell.Assumed}
 	b.cautions = shell.Cautions | manway.MayFloat | manway.MayCave | manway.LocalCode
 	soil, _ := c.Soil.AsBallast()
 	depth, made := c.Groundwater.Taken()
@@ -176,7 +175,7 @@ func (t *Tank) buried(c *FloatCase) (buried, error) {
 		c.Required = SanJoaquinFactor
 	}
 	b.c = *c
-	b.height = float64(b.o.Inside().Height)
+	b.height = float64(t.outside.Inside().Height)
 	if !lying(t.shape) {
 		b.floor = float64(t.Spec.Floor)
 		b.height += b.floor + float64(t.Spec.Roof)
@@ -195,7 +194,7 @@ func (c *FloatCase) validate(faults *manway.InputErrors, t *Tank) {
 		faults.Add("Tank", "zero", "a tank made by New")
 		return
 	}
-	if _, ok := t.shape.(strapped); ok {
+	if t.outside == nil {
 		faults.Add("Tank.Shape", "surveyed", "a shape whose outside is known")
 	}
 	manway.Within(faults, "Cover", c.Cover, 0, 20*manway.Foot)

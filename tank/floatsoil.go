@@ -6,12 +6,12 @@ import "math"
 // bottom.
 func (b *buried) solid(y float64) float64 {
 	if b.floor == 0 {
-		return b.o.volume(-inf, inf, min(max(y, 0), b.height))
+		return b.t.outer.volume(b.t.outerWhole, min(max(y, 0), b.height))
 	}
 	h := b.t.height
 	above := min(max(y-b.floor, 0), h)
-	return b.o.area(-inf, inf, 0)*min(y, b.floor) + b.o.volume(-inf, inf, above) +
-		b.o.area(-inf, inf, h)*max(0, min(y, b.height)-b.floor-h)
+	o, all := b.t.outer, b.t.outerWhole
+	return o.area(all, 0)*min(y, b.floor) + o.volume(all, above) + o.area(all, h)*max(0, min(y, b.height)-b.floor-h)
 }
 
 // start is the height from which soil counts: the flange, the bottom for a
@@ -83,13 +83,13 @@ func (b *buried) spread(ledge float64) float64 {
 // rectangle is the outside plan of the tank at its widest; dished heads count
 // with the length of a rectangle of their area.
 func (b *buried) rectangle() (long, wide float64, round bool) {
-	in := b.o.Inside()
+	in := b.t.outside.Inside()
 	wide = float64(in.Width)
-	switch b.o.(type) {
+	switch b.t.outside.(type) {
 	case VerticalCylinder, Frustum, Sphere:
 		return wide, wide, true
 	case HorizontalCylinder:
-		return b.o.area(-inf, inf, b.height/2) / wide, wide, false
+		return b.t.outer.area(b.t.outerWhole, b.height/2) / wide, wide, false
 	}
 	return float64(in.Length), wide, false
 }

@@ -60,6 +60,5 @@ func (n Nominal) box() Box {
 func (n Nominal) shrunk(wall, roof, floor manway.Length) Shape {
 	return n.box().shrunk(wall, roof, floor)
 }
-func (n Nominal) ends() (from, to float64, ok bool)      { return n.box().ends() }
-func (n Nominal) volume(from, to, depth float64) float64 { return n.box().volume(from, to, depth) }
-func (n Nominal) area(from, to, depth float64) float64   { return n.box().area(from, to, depth) }
+func (n Nominal) ends() (from, to float64, ok bool) { return n.box().ends() }
+func (n Nominal) solid() solid                      { return n.box().solid() }

@@ -11,10 +11,18 @@ import "math"
 // The second form of phi keeps its digits for shallow liquid; above the middle
 // the area is the circle less the segment on top. h is taken within 0 and 2r.
 func segment(r, h float64) float64 {
-	h = min(max(h, 0), 2*r)
-	less := min(h, 2*r-h)
-	phi := 2 * math.Asin(math.Sqrt(less/(2*r)))
-	a := r*r*phi - (r-less)*math.Sqrt(less*(2*r-less))
+	less := h
+	if h > r {
+		less = 2*r - h
+	}
+	if !(less > 0) {
+		if h > r {
+			return math.Pi * r * r
+		}
+		return 0
+	}
+	x := less / (2 * r)
+	a := 2 * r * (r*math.Asin(math.Sqrt(x)) - (r-less)*math.Sqrt(x*(1-x)))
 	if h > r {
 		return math.Pi*r*r - a
 	}

@@ -56,7 +56,7 @@ func (t *Tank) ShellWeight(concrete manway.Concrete) (Shell, error) {
 	if t.n == 0 {
 		return Shell{}, outOfRange[manway.Length]("Tank", 0, 0)
 	}
-	_, surveyed := t.shape.(strapped)
+	surveyed := t.outside == nil
 	if surveyed && t.Spec.EmptyMass == 0 {
 		faults.Add("EmptyMass", "not given", "the mass of the empty tank: a surveyed tank has no walls to reckon it from")
 	}
@@ -73,9 +73,8 @@ func (t *Tank) ShellWeight(concrete manway.Concrete) (Shell, error) {
 	s.Walls = b.add(density, t.wallMoments())
 	roofUp := t.height + float64(t.Spec.Roof)/2
 	if !lying(t.shape) {
-		o := t.outside
-		middle := float64(t.Inside.Length) / 2
-		bottom, top := o.area(-inf, inf, 0), o.area(-inf, inf, t.height)
+		middle := t.whole.to / 2
+		bottom, top := t.outer.area(t.outerWhole, 0), t.outer.area(t.outerWhole, t.height)
 		s.Floor = b.add(density, moments{v: bottom * float64(t.Spec.Floor), x: middle, z: -float64(t.Spec.Floor) / 2})
 		s.Roof = b.add(density, moments{v: top * float64(t.Spec.Roof), x: middle, z: roofUp})
 	}
@@ -90,7 +89,7 @@ func (t *Tank) ShellWeight(concrete manway.Concrete) (Shell, error) {
 		}
 	}
 	for i, p := range t.partitions[:t.n-1] {
-		m := moments{v: t.shape.volume(p.from, p.to, p.top), x: (p.from + p.to) / 2, z: middleHeight(t.shape, p.from, p.to, p.top)}
+		m := moments{v: t.solid.volume(p.span, p.top), x: (p.from + p.to) / 2, z: middleHeight(t.solid, p.span, p.top)}
 		m.v = max(0, m.v-float64(t.Spec.Partitions[i].Opening)*(p.to-p.from))
 		s.Partitions = s.Partitions.plus(b.add(density, m))
 	}
@@ -122,12 +121,10 @@ func (t *Tank) density(concrete manway.Concrete, s *Shell) manway.Density {
 	return filled.Density
 }
 
-var inf = math.Inf(1)
-
 // outsideOf is the outside of a hollow with walls round it.
 func outsideOf(hollow Shape, wall manway.Length) Shape {
 	switch s := hollow.(type) {
-	case strapped:
+	case Surveyed:
 		return nil
 	case Box:
 		s.Fillet = 0
@@ -142,48 +139,72 @@ type moments struct{ v, x, y, z float64 }
 // wallMoments is the outside solid less the hollow.
 func (t *Tank) wallMoments() moments {
 	o, in := t.outside, t.shape
-	outH, shift := t.height, 0.0
+	high, shift := t.height, 0.0
 	if lying(in) {
-		outH, shift = float64(o.Inside().Height), float64(t.Spec.Wall)
+		high, shift = float64(o.Inside().Height), float64(t.Spec.Wall)
 	}
-	vo, vi := o.volume(-inf, inf, outH), in.volume(-inf, inf, t.height)
-	zo, zi := middleHeight(o, -inf, inf, outH)-shift, middleHeight(in, -inf, inf, t.height)
-	xo, xi := middleAlong(o, outH), middleAlong(in, t.height)
-	// The outside of a flat end or an upright tank begins a wall before the inside.
-	xo -= (float64(o.Inside().Length) - float64(in.Inside().Length)) / 2
-	if c, ok := in.(HorizontalCylinder); ok && (c.Inlet.Form == Flat) != (c.Outlet.Form == Flat) {
-		xo += float64(t.Spec.Wall) / 2
+	vo, vi := t.outer.volume(t.outerWhole, high), t.solid.volume(t.whole, t.height)
+	zo, zi := middleHeight(t.outer, t.outerWhole, high)-shift, middleHeight(t.solid, t.whole, t.height)
+	xo, xi := middleAlong(o), middleAlong(in)
+	// The outside of a flat end, or of an upright tank, begins a wall before the
+	// inside.
+	switch c := in.(type) {
+	case HorizontalCylinder:
 		if c.Inlet.Form == Flat {
 			xo -= float64(t.Spec.Wall)
 		}
+	default:
+		xo -= (t.outerWhole.to - t.whole.to) / 2
 	}
 	v := vo - vi
 	return moments{v: v, x: (vo*xo - vi*xi) / v, z: (vo*zo - vi*zi) / v}
 }
 
-// middleHeight is the height of the centre of the liquid between two positions:
+// middleHeight is the height of the centre of the liquid of a span:
 //
 //	int z A dz = H V(H) - int V dz
-func middleHeight(s Shape, from, to, height float64) float64 {
+//
+// A tank that is its own mirror has it in the middle; else the integral is
+// summed, to about 1e-7 of the height.
+func middleHeight(b solid, s span, height float64) float64 {
+	full := b.volume(s, height)
+	switch b.(type) {
+	case *prism, *column, *ball:
+		return height / 2
+	case *barrel:
+		if mirror := 2 * b.volume(s, height/2); math.Abs(mirror-full) < 1e-12*full {
+			return height / 2
+		}
+	}
 	below := 0.0
 	for i, x := range gauss.x {
-		below += gauss.w[i] * s.volume(from, to, x*height)
+		below += gauss.w[i] * b.volume(s, x*height)
 	}
-	return height * (1 - below/s.volume(from, to, height))
+	return height * (1 - below/full)
 }
 
 // middleAlong is the position of the centre of the full hollow along its
 // length.
-func middleAlong(s Shape, height float64) float64 {
+func middleAlong(s Shape) float64 {
 	l := float64(s.Inside().Length)
 	c, ok := s.(HorizontalCylinder)
 	if !ok {
 		return l / 2
 	}
 	r := float64(c.Diameter) / 2
-	in, out := c.Inlet.volume(r, 2*r), c.Outlet.volume(r, 2*r)
+	in, out := c.Inlet.full(r), c.Outlet.full(r)
 	body := math.Pi * r * r * l
 	return (body*l/2 - in*c.Inlet.centre(r) + out*(l+c.Outlet.centre(r))) / (body + in + out)
+}
+
+// full is the volume of a head, near enough to weigh its place: of a
+// torispherical one that of half an ellipsoid of its depth.
+func (h Head) full(r float64) float64 {
+	a := h.reach(r)
+	if h.Form == SphericalCap {
+		return math.Pi * a * (3*r*r + a*a) / 6
+	}
+	return 2 * math.Pi / 3 * r * r * a
 }
 
 // centre is how far the centre of a full head lies beyond the straight part.

@@ -119,58 +119,54 @@ func (s Surveyed) shrunk(_, _, _ manway.Length) Shape { return s }
 
 func (s Surveyed) ends() (from, to float64, ok bool) { return 0, 0, false }
 
-func (s Surveyed) volume(from, to, depth float64) float64 { return s.strap().volume(from, to, depth) }
-func (s Surveyed) area(from, to, depth float64) float64   { return s.strap().area(from, to, depth) }
-
-// strap prepares the lists for reading.
-func (s Surveyed) strap() strapped {
-	p := strapped{Surveyed: s}
+// solid prepares the lists for reading.
+func (s Surveyed) solid() solid {
+	p := &strapping{}
 	for i, l := range s.Areas {
 		p.depths = append(p.depths, float64(l.Depth))
+		p.areas = append(p.areas, float64(l.Area))
 		p.sums = append(p.sums, 0)
 		if i > 0 {
-			p.sums[i] = p.sums[i-1] + (p.depths[i]-p.depths[i-1])*float64(l.Area+s.Areas[i-1].Area)/2
+			p.sums[i] = p.sums[i-1] + (p.depths[i]-p.depths[i-1])*(p.areas[i]+p.areas[i-1])/2
 		}
 	}
 	for _, l := range s.Volumes {
 		p.depths = append(p.depths, float64(l.Depth))
 		p.sums = append(p.sums, float64(l.Volume))
 	}
-	if len(s.Volumes) > 0 {
-		p.curve = new(interp.FritschButland)
-		if err := p.curve.Fit(p.depths, p.sums); err != nil {
-			p.curve = nil // cannot be: the lists were validated; the straight line remains
-		}
+	if len(s.Areas) > 0 {
+		return p
 	}
+	c := new(curve)
+	if err := c.Fit(p.depths, p.sums); err == nil {
+		return c
+	}
+	// Fit wants two or more rising depths, which validate has seen to; were it
+	// not so, the straight line between the volumes would remain.
+	p.areas = make([]float64, len(p.sums))
 	return p
 }
 
-// strapped is a survey ready for reading.
-type strapped struct {
-	Surveyed
-	depths, sums []float64
-	curve        *interp.FritschButland // of volumes; nil for areas
+// strapping is a survey of areas.
+type strapping struct{ depths, areas, sums []float64 }
+
+// at is the level at or below a depth, at most the last but one.
+func (p *strapping) at(depth float64) int {
+	return min(max(sort.SearchFloat64s(p.depths, depth)-1, 0), len(p.depths)-2)
 }
 
-// under is the index of the level at or below a depth, at most the last but one.
-func (p strapped) under(depth float64) int {
-	i := sort.SearchFloat64s(p.depths, depth)
-	return min(max(i-1, 0), len(p.depths)-2)
+func (p *strapping) volume(s span, depth float64) float64 {
+	i := p.at(depth)
+	return p.sums[i] + (depth-p.depths[i])*(p.areas[i]+p.area(s, depth))/2
 }
 
-func (p strapped) volume(_, _, depth float64) float64 {
-	if p.curve != nil {
-		return p.curve.Predict(depth)
-	}
-	i := p.under(depth)
-	return p.sums[i] + (depth-p.depths[i])*(float64(p.Areas[i].Area)+p.area(0, 0, depth))/2
+func (p *strapping) area(_ span, depth float64) float64 {
+	i := p.at(depth)
+	return p.areas[i] + (p.areas[i+1]-p.areas[i])*(depth-p.depths[i])/(p.depths[i+1]-p.depths[i])
 }
 
-func (p strapped) area(_, _, depth float64) float64 {
-	if p.curve != nil {
-		return max(0, p.curve.PredictDerivative(depth))
-	}
-	i := p.under(depth)
-	low, high := float64(p.Areas[i].Area), float64(p.Areas[i+1].Area)
-	return low + (high-low)*(depth-p.depths[i])/(p.depths[i+1]-p.depths[i])
-}
+// curve is a survey of volumes.
+type curve struct{ interp.FritschButland }
+
+func (c *curve) volume(_ span, depth float64) float64 { return c.Predict(depth) }
+func (c *curve) area(_ span, depth float64) float64   { return max(0, c.PredictDerivative(depth)) }

@@ -1,7 +1,6 @@
 package tank
 
 import (
-	"math"
 	"slices"
 
 	"manway.example/manway"
@@ -19,8 +18,11 @@ type Tank struct {
 	Assumed  manway.Assumptions // values taken because they were not measured
 	Cautions manway.Cautions
 
-	shape        Shape // the hollow
+	shape        Shape // of the hollow
 	outside      Shape // of an upright tank over its inside height, without fillets; nil for a survey
+	solid, outer solid // their geometry
+	whole        span
+	outerWhole   span
 	height, full float64
 	compartments [maxPartitions + 1]Compartment
 	n            int                 // of compartments
@@ -29,7 +31,10 @@ type Tank struct {
 }
 
 // slab is the room that a partition takes.
-type slab struct{ from, to, top float64 }
+type slab struct {
+	span
+	top float64
+}
 
 // known says what the sizes rest on, and so how far a volume may be off.
 type known uint8
@@ -70,10 +75,7 @@ func New(s Spec) (Tank, error) {
 		return Tank{}, faults
 	}
 	t.shape = s.Shape
-	switch shape := s.Shape.(type) {
-	case Surveyed:
-		t.shape = shape.strap()
-	case Nominal:
+	if shape, ok := s.Shape.(Nominal); ok {
 		t.shape, t.known = shape.box(), nominalKnown
 		t.Cautions |= manway.EstimateOnly
 		if shape.Height == 0 {
@@ -149,27 +151,29 @@ func lying(s Shape) bool {
 func (t *Tank) divide() {
 	t.Spec.Shape, t.Spec.OutsideSizes = t.shape, false
 	t.Spec.Partitions, t.Spec.Access = slices.Clone(t.Spec.Partitions), slices.Clone(t.Spec.Access)
-	if s, ok := t.shape.(strapped); ok {
-		t.Spec.Shape = s.Surveyed
+	t.solid, t.whole = t.shape.solid(), whole(t.shape)
+	if t.outside = outsideOf(t.shape, t.Spec.Wall); t.outside != nil {
+		t.outer, t.outerWhole = t.outside.solid(), whole(t.outside)
 	}
-	t.outside = outsideOf(t.shape, t.Spec.Wall)
 	t.Inside = t.shape.Inside()
 	t.height = float64(t.Inside.Height)
-	from := math.Inf(-1)
+	t.n = len(t.Spec.Partitions) + 1
+	next := span{inlet: true}
 	for i, p := range t.Spec.Partitions {
-		t.compartments[i] = Compartment{shape: t.shape, from: from, to: float64(p.At), height: t.height}
-		from = float64(p.At + p.Thickness)
-		t.partitions[i] = slab{float64(p.At), from, float64(p.Height)}
+		next.to = float64(p.At)
+		t.compartments[i].span = next
+		next = span{from: float64(p.At + p.Thickness)}
+		t.partitions[i] = slab{span{from: float64(p.At), to: next.from}, float64(p.Height)}
 		if p.Height == 0 {
 			t.partitions[i].top = t.height
 		}
 	}
-	t.n = len(t.Spec.Partitions) + 1
-	t.compartments[t.n-1] = Compartment{shape: t.shape, from: from, to: math.Inf(1), height: t.height}
+	next.to, next.outlet = t.whole.to, true
+	t.compartments[t.n-1].span = next
 	for i := range t.n {
 		c := &t.compartments[i]
-		c.From = manway.Length(max(0, c.from))
-		c.To = manway.Length(min(float64(t.Inside.Length), c.to))
+		c.solid, c.height = t.solid, t.height
+		c.From, c.To = manway.Length(c.span.from), manway.Length(c.span.to)
 		c.full = c.liquid(t.height)
 	}
 	t.full = t.liquid(t.height)
@@ -225,18 +229,19 @@ func (t *Tank) AtOutlet() (v manway.Volume, known bool) {
 }
 
 func (t *Tank) liquid(depth float64) float64 {
-	v := t.shape.volume(math.Inf(-1), math.Inf(1), depth)
-	for _, p := range t.partitions[:t.n-1] {
-		v -= t.shape.volume(p.from, p.to, min(depth, p.top))
+	v := t.solid.volume(t.whole, depth)
+	for i := range t.n - 1 {
+		p := &t.partitions[i]
+		v -= t.solid.volume(p.span, min(depth, p.top))
 	}
 	return v
 }
 
 func (t *Tank) surface(depth float64) float64 {
-	a := t.shape.area(math.Inf(-1), math.Inf(1), depth)
-	for _, p := range t.partitions[:t.n-1] {
-		if depth < p.top || p.top == t.height {
-			a -= t.shape.area(p.from, p.to, depth)
+	a := t.solid.area(t.whole, depth)
+	for i := range t.n - 1 {
+		if p := &t.partitions[i]; depth < p.top || p.top == t.height {
+			a -= t.solid.area(p.span, depth)
 		}
 	}
 	return a
@@ -271,14 +276,14 @@ func (t *Tank) Range(depth manway.Length) (low, high manway.Volume, known bool, 
 	case outsideKnown:
 		off *= 3
 	}
-	if _, ok := t.shape.(strapped); ok {
+	if t.outside == nil {
 		return 0, 0, false, nil
 	}
-	d, all := float64(depth), math.Inf(1)
-	whole := t.shape.volume(-all, all, d)
-	low = v + manway.Volume(t.shape.shrunk(off, 0, 0).volume(-all, all, d)-whole)
-	grown := t.shape.shrunk(-off, 0, 0)
-	high = v + manway.Volume(grown.volume(-all, all, d)-whole)
+	off = min(off, t.Inside.Height/8)
+	holds := func(s Shape) manway.Volume { return manway.Volume(s.solid().volume(whole(s), float64(depth))) }
+	as := holds(t.shape)
+	low = v + holds(t.shape.shrunk(off, 0, 0)) - as
+	high = v + holds(t.shape.shrunk(-off, 0, 0)) - as
 	return max(0, low), high, true, nil
 }
 

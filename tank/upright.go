@@ -31,16 +31,18 @@ func (c VerticalCylinder) shrunk(wall, roof, floor manway.Length) Shape {
 
 func (c VerticalCylinder) ends() (from, to float64, ok bool) { return 0, float64(c.Diameter), true }
 
-func (c VerticalCylinder) volume(from, to, depth float64) float64 {
-	return c.area(from, to, depth) * depth
-}
+func (c VerticalCylinder) solid() solid { return &column{float64(c.Diameter) / 2} }
 
-func (c VerticalCylinder) area(from, to, _ float64) float64 {
-	d := float64(c.Diameter)
-	if from <= 0 && to >= d {
-		return math.Pi / 4 * d * d
+// column is an upright cylinder.
+type column struct{ radius float64 }
+
+func (c *column) volume(s span, depth float64) float64 { return c.area(s, depth) * depth }
+
+func (c *column) area(s span, _ float64) float64 {
+	if s.inlet && s.outlet {
+		return math.Pi * c.radius * c.radius
 	}
-	return segment(d/2, to) - segment(d/2, from)
+	return segment(c.radius, s.to) - segment(c.radius, s.from)
 }
 
 // Frustum is an upright round tank that narrows or widens evenly with the
@@ -70,18 +72,21 @@ func (f Frustum) shrunk(wall, roof, floor manway.Length) Shape {
 
 func (f Frustum) ends() (from, to float64, ok bool) { return 0, 0, false }
 
-func (f Frustum) radii(depth float64) (bottom, at float64) {
-	bottom = float64(f.BottomDiameter) / 2
-	return bottom, bottom + float64(f.TopDiameter-f.BottomDiameter)/2*depth/float64(f.Height)
+func (f Frustum) solid() solid {
+	return &cone{float64(f.BottomDiameter) / 2, float64(f.TopDiameter-f.BottomDiameter) / 2 / float64(f.Height)}
 }
 
-func (f Frustum) volume(_, _, depth float64) float64 {
-	r0, r := f.radii(depth)
-	return math.Pi / 3 * depth * (r0*r0 + r0*r + r*r)
+// cone is a frustum: its radius at the bottom, and what it grows by for each
+// unit of height.
+type cone struct{ radius, slope float64 }
+
+func (c *cone) volume(_ span, depth float64) float64 {
+	r := c.radius + c.slope*depth
+	return math.Pi / 3 * depth * (c.radius*c.radius + c.radius*r + r*r)
 }
 
-func (f Frustum) area(_, _, depth float64) float64 {
-	_, r := f.radii(depth)
+func (c *cone) area(_ span, depth float64) float64 {
+	r := c.radius + c.slope*depth
 	return math.Pi * r * r
 }
 
@@ -103,10 +108,13 @@ func (s Sphere) shrunk(wall, _, _ manway.Length) Shape { return Sphere{s.Diamete
 
 func (s Sphere) ends() (from, to float64, ok bool) { return 0, 0, false }
 
-func (s Sphere) volume(_, _, depth float64) float64 {
-	return math.Pi / 3 * depth * depth * (1.5*float64(s.Diameter) - depth)
+func (s Sphere) solid() solid { return &ball{float64(s.Diameter)} }
+
+// ball is a sphere.
+type ball struct{ diameter float64 }
+
+func (b *ball) volume(_ span, depth float64) float64 {
+	return math.Pi / 3 * depth * depth * (1.5*b.diameter - depth)
 }
 
-func (s Sphere) area(_, _, depth float64) float64 {
-	return math.Pi * depth * (float64(s.Diameter) - depth)
-}
+func (b *ball) area(_ span, depth float64) float64 { return math.Pi * depth * (b.diameter - depth) }

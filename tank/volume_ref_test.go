@@ -109,11 +109,11 @@ func TestHeadFactors(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, depth := range []float64{0.1, 0.5, 0.77, 1} {
-			row.Check(t, 2*h.volume(0.5, depth)/(depth*depth*(1.5-depth)))
+			row.Check(t, 2*h.end(0.5).volume(depth)/(depth*depth*(1.5-depth)))
 		}
 	})
 	rows.With("head", "torispherical").Each(t, func(t *testing.T, row reftable.Row) {
-		got := 2 * Head{Form: Torispherical, Crown: 1, Knuckle: 0.06}.volume(0.5, 1)
+		got := 2 * Head{Form: Torispherical, Crown: 1, Knuckle: 0.06}.end(0.5).volume(1)
 		row.Check(t, got)
 		if math.Abs(got-0.1077) < 0.05 {
 			t.Errorf("%v agrees with the factor that is wrong", got)
