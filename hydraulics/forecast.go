@@ -39,7 +39,8 @@ func (m Method) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
 // Forecast is the next pump-out.
 type Forecast struct {
 	Method            Method
-	Low, Likely, High manway.Date // no date where that end has no answer
+	Low, Likely, High manway.Date // if it is left now; no date where that end has no answer
+	Pumped            Ends        // if it is pumped at the visit
 	Due               bool        // the rule asks for pumping now
 	Rate              manway.Flow // of solids, all measured compartments, with ByMeasuredRate
 	Growth            float64     // Likely: solids at the trigger over solids now, from the last pump-out
@@ -48,6 +49,9 @@ type Forecast struct {
 	Assumed           manway.Assumptions
 	Cautions          manway.Cautions
 }
+
+// Ends is a date with its low and high end; no date where one has no answer.
+type Ends struct{ Low, Likely, High manway.Date }
 
 // measuringError is how well a rod or core reads a layer: common practice.
 const measuringError = 1 * manway.Inch
@@ -94,20 +98,20 @@ func (m Measured) Forecast() (Forecast, error) {
 	}
 	f.Rate = solids.Per(since)
 	off := [...]manway.Duration{Unknown: 0, OwnerSays: manway.Year, About: manway.Year / 2, Counted: 0}[m.LastKnown]
-	f.Low = m.dateOf(low, max(since-off, manway.Day))
-	f.Likely = m.dateOf(likely, since)
-	f.High = m.dateOf(high, since+off)
+	soon, late := max(since-off, manway.Day), since+off
+	f.Low, f.Likely, f.High = m.dateOf(low-1, soon), m.dateOf(likely-1, since), m.dateOf(high-1, late)
+	f.Pumped = Ends{m.dateOf(low, soon), m.dateOf(likely, since), m.dateOf(high, late)}
 	if f.Due = likely <= 1; !math.IsInf(likely, 0) {
 		f.Growth = likely
 	}
 	return f, nil
 }
 
-// dateOf is the date at which solids have grown to k times what they are, at
-// the visit where they have already, no date where they do not grow.
-func (m Measured) dateOf(k float64, since manway.Duration) manway.Date {
-	wait := manway.Duration(max(k-1, 0)) * since
-	if math.IsInf(k, 0) || wait > 200*manway.Year {
+// dateOf is the date some times since after the visit, the visit itself where
+// that is over, and no date where the solids do not grow.
+func (m Measured) dateOf(times float64, since manway.Duration) manway.Date {
+	wait := manway.Duration(max(times, 0)) * since
+	if math.IsInf(times, 0) || wait > 200*manway.Year {
 		return manway.Date{}
 	}
 	d, err := NextDate(m.Visit, wait)
@@ -118,7 +122,8 @@ func (m Measured) dateOf(k float64, since manway.Duration) manway.Date {
 }
 
 // growth is the factor on the solids of a compartment at which the rule asks
-// for pumping, its layers being thicker by off; +Inf where there are none.
+// for pumping, 1 or less where it asks already, its layers being thicker by off;
+// +Inf where there are none.
 func (m Measured) growth(c Compartment, off manway.Length) float64 {
 	c.Sludge.Length = min(max(c.Sludge.Length+off, 0), m.Outlet)
 	c.Scum.Length = min(max(c.Scum.Length+off, 0), m.Outlet-c.Sludge.Length)
@@ -134,10 +139,7 @@ func (m Measured) growth(c Compartment, off manway.Length) float64 {
 		}
 		return use - 1
 	}
-	if worst(1) > 0 {
-		return 1
-	}
-	k, _ := rising(worst, 1, most)
+	k, _ := rising(worst, 0, most)
 	return k
 }
 
@@ -202,7 +204,8 @@ func (m Measured) Validate() error {
 
 // NextPumpOut is the next pump-out by the best method there is: the measured
 // rate, else the household table for the liquid that is drawn down, counted
-// from a pump-out on a date.
+// from a pump-out on a date. The table says nothing of a tank that is left, so
+// that only Pumped has dates then.
 func NextPumpOut(m Measured, h Household, clean manway.Volume, from manway.Date) (Forecast, error) {
 	f, err := m.Forecast()
 	if err != nil || f.Method != NoMethod {
@@ -221,7 +224,7 @@ func NextPumpOut(m Measured, h Household, clean manway.Volume, from manway.Date)
 	for _, end := range [...]struct {
 		date *manway.Date
 		span Span
-	}{{&f.Low, t.Low}, {&f.Likely, t.Likely}, {&f.High, t.High}} {
+	}{{&f.Pumped.Low, t.Low}, {&f.Pumped.Likely, t.Likely}, {&f.Pumped.High, t.High}} {
 		if !end.span.Known {
 			continue
 		}

@@ -181,13 +181,13 @@ func TestForecast(t *testing.T) {
 		t.Errorf("low %v, likely %v, high %v", f.Low, f.Likely, f.High)
 	}
 	m.Compartments[0].Sludge = hydraulics.Read(23 * manway.Inch)
-	if f = must[hydraulics.Forecast](t)(m.Forecast()); !f.Due || f.Likely != m.Visit {
+	if f = must[hydraulics.Forecast](t)(m.Forecast()); !f.Due || f.Likely != m.Visit || math.Abs(f.Growth-24./26) > 1e-9 || f.Pumped.Likely != day(2025, 11, 1) {
 		t.Errorf("26 of 24 in: %+v", f)
 	}
 	m.LastKnown = hydraulics.Unknown
 	h := hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: hydraulics.No, Months: 12}
 	f = must[hydraulics.Forecast](t)(hydraulics.NextPumpOut(m, h, 1000*manway.Gallon, m.Visit))
-	if f.Method != hydraulics.ByTable || f.Likely.String() != "2026-08-01" {
+	if f.Method != hydraulics.ByTable || f.Pumped.Likely.String() != "2026-08-01" || !f.Likely.IsZero() {
 		t.Errorf("by the table: %+v", f)
 	}
 	f = must[hydraulics.Forecast](t)(hydraulics.NextPumpOut(m, hydraulics.Household{}, 1000*manway.Gallon, m.Visit))

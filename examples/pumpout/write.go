@@ -181,9 +181,12 @@ func writeReading(j *record.JSON, out *output) {
 		j.Object("next_pump_out")
 		j.Text("method", out.forecast.Method.String())
 		j.Bool("due", out.forecast.Due)
-		j.Any("low", out.forecast.Low)
-		j.Any("likely", out.forecast.Likely)
-		j.Any("high", out.forecast.High)
+		j.Any("pumped_low", out.forecast.Pumped.Low)
+		j.Any("pumped_likely", out.forecast.Pumped.Likely)
+		j.Any("pumped_high", out.forecast.Pumped.High)
+		j.Any("left_low", out.forecast.Low)
+		j.Any("left_likely", out.forecast.Likely)
+		j.Any("left_high", out.forecast.High)
 		j.End()
 	}
 }
@@ -251,15 +254,18 @@ func writeFound(w io.Writer, s manway.System, out *output) {
 		return
 	}
 	n := out.forecast
-	fmt.Fprintf(w, "Next pump-out by %s: ", n.Method)
-	switch {
-	case n.Method == hydraulics.NoMethod:
-		fmt.Fprintln(w, "measure sludge and scum, or say how many live there")
-	case n.Due:
-		fmt.Fprintln(w, "now")
-	default:
-		fmt.Fprintf(w, "%s, %s to %s\n", dateOr(n.Likely), dateOr(n.Low), dateOr(n.High))
+	if n.Method == hydraulics.NoMethod {
+		fmt.Fprintln(w, "Next pump-out: measure sludge and scum, or say how many live there")
+		return
 	}
+	fmt.Fprintf(w, "Next pump-out by %s: pumped now, %s (%s to %s)", n.Method, dateOr(n.Pumped.Likely), dateOr(n.Pumped.Low), dateOr(n.Pumped.High))
+	switch {
+	case n.Due:
+		fmt.Fprint(w, "; left, it is due already")
+	case n.Method == hydraulics.ByMeasuredRate:
+		fmt.Fprintf(w, "; left, %s (%s to %s)", dateOr(n.Likely), dateOr(n.Low), dateOr(n.High))
+	}
+	fmt.Fprintln(w)
 }
 
 // dateOr is the date, or a word where there is none.
