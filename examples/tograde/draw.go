@@ -127,7 +127,7 @@ func (s *sketch) rings() {
 		}
 		low := y
 		for range p.Count {
-			s.d.Rect(at(-outside, y), at(outside, y+float64(s.in.Joint)), svg.Style{Fill: svg.Solid})
+			s.ring(float64(ring.Bore)/2, float64(ring.Bore)/2, outside, y, y+float64(s.in.Joint), svg.Solid)
 			y += float64(s.in.Joint)
 			s.ring(float64(ring.Bore)/2, max(float64(ring.TopBore), float64(ring.Bore))/2, outside, y, y+float64(p.Height), fill)
 			y += float64(p.Height)
@@ -155,7 +155,7 @@ func (s *sketch) ring(bore, topBore, outside, low, high float64, fill svg.Fill) 
 // dimension measures from the roof to the top.
 func (s *sketch) dimension(top float64) {
 	if top-s.roofTop > 1e-6 {
-		s.d.Dimension(at(s.half, s.roofTop), at(s.half, top), -34, manway.Length(top-s.roofTop).String())
+		s.d.Dimension(at(-s.bore/2, s.roofTop), at(-s.bore/2, top), 0, manway.Length(top-s.roofTop).String())
 	}
 }
 
