@@ -1,8 +1,10 @@
 package visit
 
 import (
+	"cmp"
 	"fmt"
 	"html/template"
+	"slices"
 	"strings"
 
 	"manway.example/manway"
@@ -61,24 +63,26 @@ func (v Visit) frame() frame {
 // ground is the height of the ground over the roof along the tank: a line
 // through what was measured at the accesses.
 func (f *frame) ground(x float64) float64 {
-	list := f.v.Survey.Accesses
-	before, after := list[0], list[0]
-	for _, a := range list {
-		if float64(a.At) <= x && (float64(before.At) > x || a.At > before.At) {
-			before = a
-		}
-		if float64(a.At) >= x && (float64(after.At) < x || a.At < after.At) {
-			after = a
+	points := f.points()
+	if x <= points[0].X {
+		return points[0].Y
+	}
+	for i, p := range points[1:] {
+		if before := points[i]; x <= p.X && p.X > before.X {
+			return before.Y + (x-before.X)/(p.X-before.X)*(p.Y-before.Y)
 		}
 	}
-	switch {
-	case float64(before.At) > x:
-		return float64(after.Cover)
-	case float64(after.At) < x || after.At == before.At:
-		return float64(before.Cover)
+	return points[len(points)-1].Y
+}
+
+// points is the ground over each access, along the tank.
+func (f *frame) points() []svg.Point {
+	var list []svg.Point
+	for i, a := range f.v.Survey.Accesses {
+		list = append(list, at(float64(f.v.Survey.place(i)), float64(a.Cover)))
 	}
-	share := (x - float64(before.At)) / float64(after.At-before.At)
-	return float64(before.Cover) + share*float64(after.Cover-before.Cover)
+	slices.SortFunc(list, func(a, b svg.Point) int { return cmp.Compare(a.X, b.X) })
+	return list
 }
 
 func (v Visit) sectionDrawing() *svg.Drawing {
@@ -121,9 +125,7 @@ func (v Visit) sectionWords() string {
 func (f *frame) earth(left, right, deep float64) {
 	g := f.v.Survey.Ground.Groundwater
 	outline := []svg.Point{at(left, f.ground(left))}
-	for _, a := range f.v.Survey.Accesses {
-		outline = append(outline, at(float64(a.At), float64(a.Cover)))
-	}
+	outline = append(outline, f.points()...)
 	outline = append(outline, at(right, f.ground(right)))
 	f.d.Polygon(append(outline, at(right, deep), at(left, deep)), svg.Style{Fill: svg.Soil})
 	if g.Known {
@@ -221,7 +223,7 @@ func (f *frame) pipes() {
 // which it is to be brought.
 func (f *frame) access(i int) {
 	a, r := f.v.Survey.Accesses[i], f.v.Accesses[i]
-	x, half := float64(a.At), float64(a.Opening)/2
+	x, half := float64(f.v.Survey.place(i)), float64(a.Opening)/2
 	f.d.Rect(at(x-half, 0), at(x+half, -f.roof), svg.Style{Fill: svg.Paper, Line: 1})
 	bore, wall := float64(r.TakenBore)/2, float64(r.TakenWall)
 	top := float64(a.Riser.Height)
@@ -275,11 +277,11 @@ func (f *frame) measures() {
 // clear is a place over the roof beside the first opening, or between the first
 // two, where a dimension reads well.
 func (f *frame) clear() float64 {
-	list := f.v.Survey.Accesses
+	list := f.points()
 	if len(list) > 1 {
-		return float64(list[0].At+list[1].At)/2 + 0.15
+		return (list[0].X+list[1].X)/2 + 0.15
 	}
-	if x := float64(list[0].At); x <= f.length/2 {
+	if list[0].X <= f.length/2 {
 		return f.length
 	}
 	return 0.35
@@ -305,8 +307,8 @@ func (v Visit) planDrawing() *svg.Drawing {
 	for _, p := range v.Survey.Tank.Partitions {
 		d.Rect(at(float64(p.At), half), at(float64(p.At+p.Thickness), -half), hidden)
 	}
-	for _, a := range v.Survey.Accesses {
-		x := float64(a.At)
+	for i, a := range v.Survey.Accesses {
+		x := float64(v.Survey.place(i))
 		if s := a.Lid.Shape; s != 0 && !s.Round() {
 			d.Rect(at(x-float64(a.Lid.Length)/2, float64(a.Lid.Width)/2), at(x+float64(a.Lid.Length)/2, -float64(a.Lid.Width)/2), svg.Style{Fill: svg.Paper, Line: 2})
 		} else if s != 0 {

@@ -5,6 +5,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/lid"
+	"manway.example/manway/riser"
 )
 
 // body is the lid in the terms of its own package.
@@ -32,13 +33,35 @@ func (v *Visit) liftLid(a Access, out *AccessAnswer) error {
 	var err error
 	out.Moves, err = body.Move(lid.MoveCase{Seat: seat, Crew: crew, Edition: edition(v.Survey.Units)})
 	faults.Under("Lid", err)
-	out.Bending, err = body.Bend(lid.BendCase{
-		Span:   min(a.Opening, a.Lid.least()),
+	out.Strength, err = body.Strength(lid.StrengthCase{
+		Seat: seat, Steel: manway.Reinforcement{State: a.Lid.steel()},
 		Person: manway.Person{Mass: v.Survey.Crew.Heaviest},
-		Steel:  manway.Reinforcement{State: a.Lid.steel()},
 	})
 	faults.Under("Lid", err)
+	out.Handle, err = body.CheckHandle(lid.Handle{State: handleState(a.Seen.Handle), Waist: a.Lid.HandleWaist, AsMade: a.Lid.HandleBar})
+	faults.Under("Lid", err)
+	out.Guard, err = body.CheckGuard(lid.Guard{
+		Opening: a.Opening, Depth: max(a.Cover-a.Riser.Height, 0), DepthKnown: true,
+		Fastened: lid.Answer(a.Seen.Fastened), Secondary: lid.Answer(a.Seen.Guard), Crew: crew,
+	}, lid.GuardRules())
+	faults.Under("Lid", err)
 	return faults.Err()
+}
+
+// handleState is the state of a handle in the lid's own terms: what is rusted
+// counts as pitted until its waist is measured.
+func handleState(h riser.Handle) lid.HandleState {
+	switch h {
+	case riser.HandleSound:
+		return lid.HandleSound
+	case riser.HandleRusted:
+		return lid.HandlePitted
+	case riser.HandleLoose:
+		return lid.HandleLoose
+	case riser.HandleMissing:
+		return lid.HandleMissing
+	}
+	return lid.HandleUnknown
 }
 
 // least is the least width of the lid's top.
@@ -88,15 +111,16 @@ func (v Visit) lidSection() Section {
 			onePerson(sys, m),
 			v.crewLimit(),
 		})
+		s.Says = append(s.Says, v.lidSays(a, r)...)
 		ways, notes := v.ways(a, m)
 		tables = append(tables, ways)
 		s.Says = append(s.Says, notes...)
-		s.Assumed |= m.Assumed
-		s.Cautions |= m.Cautions
+		s.Assumed |= m.Assumed | r.Handle.Assumed | r.Guard.Assumed
+		s.Cautions |= m.Cautions | r.Handle.Cautions | r.Guard.Cautions
 		s.Working = append(s.Working, m.Weight.Working(sys)...)
 	}
 	s.Tables = append([]Table{weights}, tables...)
-	s.Basis = merge(lid.Weight{}.Basis(), v.wayBasis())
+	s.Basis = merge(lid.Weight{}.Basis(), v.wayBasis(), lid.HandleCheck{}.Basis(), lid.GuardCheck{}.Basis())
 	if len(weights.Rows) == 0 {
 		s.Tables = nil
 	}
@@ -144,6 +168,33 @@ func (v Visit) ways(a Access, m lid.Moves) (Table, []string) {
 	return t, notes
 }
 
+// lidSays is what the handle and the guarding of one lid come to.
+func (v Visit) lidSays(a Access, r AccessAnswer) []string {
+	sys := v.Survey.Units
+	var says []string
+	if h := r.Handle; h.DoNotLift {
+		line := a.Name + ": do not lift by the handle (" + h.Reason + ")"
+		if h.Left > 0 {
+			line += fmt.Sprintf(", %.0f %% of its steel is left", 100*h.Left)
+		}
+		says = append(says, line+".")
+	}
+	g := r.Guard
+	switch {
+	case g.AddFastener && g.AddSecondary:
+		says = append(says, a.Name+": fit fasteners that need a tool, and a guard below the lid.")
+	case g.AddFastener:
+		says = append(says, a.Name+": fit fasteners that need a tool.")
+	case g.AddSecondary:
+		says = append(says, a.Name+": fit a guard below the lid.")
+	}
+	if g.WeightConflict {
+		says = append(says, fmt.Sprintf("%s: some rules take its weight of %s for a guard, but the crew lifts %s together. Weight keeps the crew out first.",
+			a.Name, short(g.ConflictWeight.Text(sys)), short(g.ConflictLimit.Text(sys))))
+	}
+	return says
+}
+
 func crewWords(s manway.Status) string {
 	switch s {
 	case manway.Pass:
@@ -184,40 +235,4 @@ func forceRange(sys manway.System, key string, low, high manway.Force) Cell {
 		c.Text = short(low.Text(sys)) + " to " + c.Text
 	}
 	return c
-}
-
-// structureSection is the screening of lids in bending, for the desk.
-func (v Visit) structureSection() Section {
-	s := Section{
-		ID: "structure", Title: "Structure: unreviewed screening", Desk: true, Structure: true,
-		Method: "Each lid as a plate of plain concrete of the thickness that is left, under its own weight and a person on one boot at its middle.",
-		Basis:  lid.Bending{}.Basis(),
-	}
-	left := Table{ID: "lids", Columns: []string{"Lid", "Thickness left", "Plain bending strength left"}}
-	sys := v.Survey.Units
-	for i, a := range v.Survey.Accesses {
-		r := v.Accesses[i]
-		if !r.HasLid {
-			continue
-		}
-		left.Rows = append(left.Rows, []Cell{
-			words("access", a.Name), amount(sys, "left_in", r.Bending.Left, manway.Inch),
-			{Key: "strength_left", Text: fmt.Sprintf("%.0f %%", 100*r.Bending.StrengthLeft), Number: r.Bending.StrengthLeft, Is: Number},
-		})
-		for _, c := range r.Bending.Checks {
-			c.Name = a.Name + ", " + c.Name
-			s.Checks = append(s.Checks, c)
-		}
-		s.Assumed |= r.Bending.Assumed
-		s.Cautions |= r.Bending.Cautions
-		if !a.Lid.Loss.Taken {
-			s.Unjudged = append(s.Unjudged, a.Name+": the thickness lost was not measured, so the lid is taken as made. Measure the edge at a protected and at a worn place.")
-		}
-	}
-	if len(left.Rows) > 0 {
-		s.Tables = []Table{left}
-	}
-	s.Unjudged = append(s.Unjudged, "Roof, walls, floor and partition of the tank were not judged for strength here: nobody should stand or drive on them.")
-	s.Cautions |= manway.Screening | manway.VehicleOverTank
-	return s
 }

@@ -21,7 +21,8 @@ type Figure struct {
 var pageText string
 
 var page = template.Must(template.New("page").Funcs(template.FuncMap{
-	"check":    checkLine,
+	"rows":     func(s Section) []checkRow { rows, _ := checkRows(s.Checks, s.System); return rows },
+	"notes":    func(s Section) []string { _, notes := checkRows(s.Checks, s.System); return notes },
 	"notice":   func() string { return structureNotice },
 	"number":   func(c Cell) bool { return c.Is == Number },
 	"unknown":  func(c Cell) bool { return c.Is == Unknown },

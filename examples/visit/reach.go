@@ -17,7 +17,11 @@ type AccessAnswer struct {
 	Dig       riser.Dig
 	HasLid    bool
 	Moves     lid.Moves // with its Weight; only where HasLid
-	Bending   lid.Bending
+	Strength  lid.Strength
+	Handle    lid.HandleCheck
+	Guard     lid.GuardCheck
+	Leak      riser.Leakage // groundwater through the joint, where a gap was measured
+	HasLeak   bool
 	Defects   []riser.Defect
 	NotSeen   []riser.Unjudged
 	Remedies  []riser.Remedy
@@ -88,10 +92,29 @@ func (v *Visit) reach(a Access) (AccessAnswer, error) {
 	if out.Strip, err = out.Joint.Strip(usualStrip); err != nil {
 		return out, err
 	}
+	if a.Seen.Gap.Taken && a.Seen.Gap.Length > 0 {
+		if err := v.leak(a, &out); err != nil {
+			return out, err
+		}
+	}
 	if a.Cover > 0 {
 		out.Dig, err = riser.DigOf(riser.Pit{Length: outside, Working: usualWorking, Depth: a.Cover, Water: v.Survey.Ground.Groundwater})
 	}
 	return out, err
+}
+
+// leak reckons the groundwater that an open joint on the roof lets in.
+func (v *Visit) leak(a Access, out *AccessAnswer) error {
+	length := out.Joint.Length()
+	if a.Seen.GapLength.Taken {
+		length = min(a.Seen.GapLength.Length, length)
+	}
+	var err error
+	out.Leak, err = riser.LeakOf(riser.OpenJoint{
+		Length: length, Gap: a.Seen.Gap.Length, Wall: out.TakenWall, Depth: a.Cover, Water: v.Survey.Ground.Groundwater,
+	})
+	out.HasLeak = err == nil
+	return err
 }
 
 // reachSection says how far each opening lies from grade and what makes it up.
@@ -122,13 +145,28 @@ func (v Visit) reachSection() Section {
 		s.Tables[0].Rows = append(s.Tables[0].Rows, row)
 		s.Assumed |= r.Reach.Assumed | r.Stacks.Assumed | r.Dig.Assumed
 		s.Cautions |= r.Reach.Cautions | r.Stacks.Cautions | r.Dig.Cautions
+		if r.HasLeak {
+			s.Says = append(s.Says, leakWords(sys, a, r.Leak))
+			s.Basis = merge(s.Basis, r.Leak.Basis())
+			s.Assumed |= r.Leak.Assumed
+			s.Cautions |= r.Leak.Cautions
+		}
 		if missing := r.Stacks.Missing(sys); missing != "" {
 			s.Unjudged = append(s.Unjudged, a.Name+": "+missing+".")
 		}
 		s.Working = append(s.Working, r.Reach.Working(sys)...)
 	}
-	s.Basis = merge(riser.Reach{}.Basis(), riser.Stacks{}.Basis(), riser.Joint{}.Basis())
+	s.Basis = merge(s.Basis, riser.Reach{}.Basis(), riser.Stacks{}.Basis(), riser.Joint{}.Basis())
 	return s
+}
+
+// leakWords is what the open joint of an access lets in.
+func leakWords(sys manway.System, a Access, l riser.Leakage) string {
+	if l.Dry {
+		return a.Name + ": the open joint lies above the groundwater, nothing comes in by it now."
+	}
+	day := l.Least.Times(manway.Day)
+	return fmt.Sprintf("%s: the open joint lets in up to %s of groundwater a day, whatever the soil holds back not counted.", a.Name, short(day.Text(sys)))
 }
 
 func (v Visit) stackCell(r AccessAnswer) Cell {

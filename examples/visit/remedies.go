@@ -71,10 +71,15 @@ func (v *Visit) condition(a Access, r AccessAnswer) riser.Condition {
 	if r.HasLid {
 		c.CoverPresent = riser.Yes
 		c.CoverMass = r.Moves.Weight.Heaviest
-		c.CoverStrength = worst(r.Bending.Checks[:])
+		c.CoverStrength = worst(r.Strength.Checks)
 		crew := lid.Crew{People: v.Survey.Crew.People, Limit: v.Survey.Crew.Limit}
 		c.CrewLimit, _ = crew.Together()
+		if r.Strength.Falls == lid.Yes {
+			c.CoverDrops = riser.Yes
+		}
 	}
+	c.RoofSeen = v.Roof.Governs >= 0 || len(v.Roof.Loadings) > 0
+	c.RoofStrength = worst(v.personOnRoof())
 	return c
 }
 

@@ -70,6 +70,9 @@ func (v Visit) unknownSection() Section {
 	s := Section{ID: "not_checked", Title: "Not checked", Method: "Every observation that the survey leaves out, and what could not be judged without it."}
 	s.Says = append(s.Says, "Would change the most: "+v.mostTelling()+".")
 	for i, a := range v.Survey.Accesses {
+		if !a.At.Taken {
+			s.Unjudged = append(s.Unjudged, a.Name+": its place along the tank was not measured; it is taken in the middle of its compartment.")
+		}
 		if a.Opened != hydraulics.Yes {
 			why := a.WhyNot
 			if why == "" {
@@ -102,11 +105,11 @@ func (v Visit) unknownSection() Section {
 
 // assumed is everything that was taken because it was not measured.
 func (v Visit) assumed() manway.Assumptions {
-	all := v.Tank.Assumed | v.Float.Assumed | v.Pump.Assumed | v.Pump.Interval.Assumed
+	all := v.Tank.Assumed | v.Roof.Assumed | v.Float.Assumed | v.Pump.Assumed | v.Pump.Interval.Assumed
 	for i, a := range v.Accesses {
 		all |= a.Reach.Assumed | a.Stacks.Assumed | a.Dig.Assumed
 		if a.HasLid {
-			all |= a.Moves.Assumed | a.Bending.Assumed
+			all |= a.Moves.Assumed | a.Strength.Assumed | a.Handle.Assumed
 		}
 		for _, p := range v.Options.Accesses[i].Priced {
 			all |= p.Assumed

@@ -42,6 +42,8 @@ type Survey struct {
 	Rings []Ring `json:"rings_in_stock"`
 	// How the remedies are priced and compared.
 	Money Money `json:"money"`
+	// Sets of rules that the tank is judged against, by their ids, such as us-va; local code governs.
+	Rules []string `json:"rules"`
 	// Answers of the owner to earlier offers.
 	Offers []Offer `json:"offers"`
 }

@@ -14,8 +14,8 @@ type Access struct {
 	Name string `json:"name" strict:"required"`
 	// Compartment below it, 1 at the inlet.
 	Compartment int `json:"compartment" strict:"required"`
-	// From the inside of the inlet end to the middle of the opening.
-	At manway.Length `json:"at"`
+	// From the inside of the inlet end to the middle of the opening; left out: not measured, taken in the middle of its compartment.
+	At hydraulics.Reading `json:"at"`
 	// Clear width of the hole in the roof.
 	Opening manway.Length `json:"opening" strict:"required"`
 	// Whether it was opened at this visit.

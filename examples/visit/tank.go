@@ -28,10 +28,13 @@ func (s Survey) build() (tank.Tank, error) {
 	var faults manway.InputErrors
 	for _, f := range list {
 		field := strings.TrimPrefix(f.Field, "Shape.")
+		if strings.HasPrefix(field, "Access[") {
+			continue // told at the access itself
+		}
 		faults.Add(field, f.Value, f.Want)
 	}
 	s.Tank.outside(&faults)
-	return tank.Tank{}, faults
+	return tank.Tank{}, faults.Err()
 }
 
 // outside adds the partitions that stand outside the tank as it was written,
@@ -87,5 +90,30 @@ func (s Survey) spec() (tank.Spec, error) {
 		}
 		spec.Partitions = append(spec.Partitions, tank.Partition{At: p.At, Thickness: p.Thickness, Height: p.Height})
 	}
+	for i, a := range s.Accesses {
+		if a.Opening > 0 && a.Compartment >= 1 && a.Compartment <= len(t.Partitions)+1 {
+			spec.Access = append(spec.Access, tank.Access{Compartment: a.Compartment - 1, Along: s.place(i), Diameter: a.Opening})
+		}
+	}
 	return spec, faults.Err()
+}
+
+// place is where an opening stands along the tank: as measured, or in the
+// middle of its compartment.
+func (s Survey) place(i int) manway.Length {
+	a := s.Accesses[i]
+	if a.At.Taken {
+		return a.At.Length
+	}
+	from, to := manway.Length(0), max(s.Tank.Length, s.Tank.Diameter)
+	if s.Tank.Kind == "vertical-cylinder" {
+		to = s.Tank.Diameter
+	}
+	if n := a.Compartment - 2; n >= 0 && n < len(s.Tank.Partitions) {
+		from = s.Tank.Partitions[n].At + s.Tank.Partitions[n].Thickness
+	}
+	if n := a.Compartment - 1; n >= 0 && n < len(s.Tank.Partitions) {
+		to = s.Tank.Partitions[n].At
+	}
+	return (from + to) / 2
 }

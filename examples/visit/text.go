@@ -49,8 +49,16 @@ func (s Section) writeText(b *bufio.Writer) {
 	for _, t := range s.Tables {
 		t.writeText(b)
 	}
-	for _, c := range s.Checks {
-		paragraph(b, "", checkLine(c, s.System))
+	rows, notes := checkRows(s.Checks, s.System)
+	for _, r := range rows {
+		line := r.Name + ": " + r.Outcome
+		if r.Use != "" {
+			line += ", " + r.Use
+		}
+		paragraph(b, "", line)
+	}
+	for i, n := range notes {
+		paragraph(b, fmt.Sprintf("(%d) ", i+1), n)
 	}
 	for _, u := range s.Unjudged {
 		paragraph(b, "? ", u)
@@ -78,24 +86,6 @@ func taken(a manway.Assumptions) string {
 		words[i] = one.Taken
 	}
 	return "Taken, since not measured: " + strings.Join(words, "; ") + "."
-}
-
-// checkLine is a check in one line: how much of the capacity is used, and what
-// came out.
-func checkLine(c manway.Check, sys manway.System) string {
-	var b strings.Builder
-	fmt.Fprintf(&b, "%s: %s", c.Name, strings.ToUpper(c.Status.String()))
-	if use, ok := c.Use(); ok {
-		fmt.Fprintf(&b, ", uses %.0f %% (%s of %s", 100*use, c.Kind.Text(c.Demand, sys), c.Kind.Text(c.Capacity, sys))
-		if c.Phi != 0 {
-			fmt.Fprintf(&b, ", %s, phi %.2f", c.Combination, c.Phi)
-		}
-		b.WriteString(")")
-	}
-	if c.Reason != "" {
-		b.WriteString(". " + c.Reason)
-	}
-	return b.String()
 }
 
 func heading(b *bufio.Writer, title string) {

@@ -43,12 +43,27 @@ func (s Survey) Validate() error {
 	if s.Gas != nil {
 		faults.Under("Gas", s.Gas.validate())
 	}
+	manway.WithinCount(&faults, "Rules", len(s.Rules), 0, 10)
+	for i, id := range s.Rules {
+		if _, err := tank.RuleSetOf(id); err != nil {
+			faults.Add(fmt.Sprintf("Rules[%d]", i), fmt.Sprintf("%.40q", id), "one of "+ruleIDs())
+		}
+	}
 	manway.WithinCount(&faults, "Offers", len(s.Offers), 0, 100)
 	for i, o := range s.Offers {
 		faults.Under(fmt.Sprintf("Offers[%d]", i), o.validate())
 	}
 	s.openedOrNotRead(&faults)
 	return faults.Err()
+}
+
+// ruleIDs lists the sets of rules that there are.
+func ruleIDs() string {
+	var ids []string
+	for _, set := range tank.RuleSets() {
+		ids = append(ids, set.ID)
+	}
+	return strings.Join(ids, ", ")
 }
 
 // openedOrNotRead adds a fault where something was read in a compartment that

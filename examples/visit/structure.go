@@ -1,0 +1,199 @@
+package visit
+
+import (
+	"fmt"
+
+	"manway.example/manway"
+	"manway.example/manway/lid"
+	"manway.example/manway/riser"
+	"manway.example/manway/tank"
+)
+
+// roof screens the roof under what lies on it now, and under the new riser.
+func (v *Visit) roof() error {
+	t := v.Survey.Tank
+	c := tank.RoofCase{
+		Concrete: t.concrete(), Steel: tank.Steel{Inside: tank.Mesh(t.steel())}, Loss: t.RoofLoss.Length,
+		Soil: v.Survey.Ground.soil(), Person: manway.Person{Mass: v.Survey.Crew.Heaviest},
+		Now: tank.RoofLoad{Cover: v.mostCover()},
+	}
+	for _, p := range t.Partitions {
+		c.Contact = append(c.Contact, p.Contact == riser.Yes)
+	}
+	planned := tank.RoofLoad{Cover: c.Now.Cover}
+	for i, a := range v.Survey.Accesses {
+		r := v.Accesses[i]
+		now := tank.Riser{Access: i, Mass: r.Moves.Weight.Heaviest}
+		if a.Riser.Height > 0 {
+			standing := riser.Ring{Height: a.Riser.Height, Bore: r.TakenBore, Outside: r.Joint.Outside}
+			mass, err := riser.RingMass(standing, manway.UsualConcreteDensity)
+			if err != nil {
+				return under("Accesses", i, err)
+			}
+			now.Mass, now.Wall = now.Mass+mass, r.TakenWall
+		}
+		c.Now.Risers = append(c.Now.Risers, now)
+		if len(r.Stacks.Best) > 0 {
+			now = tank.Riser{Access: i, Mass: r.Stacks.Best[0].Mass + r.Moves.Weight.Heaviest, Wall: r.TakenWall}
+		}
+		planned.Risers = append(planned.Risers, now)
+	}
+	c.Planned = &planned
+	var err error
+	v.Roof, err = v.Tank.Roof(c)
+	return err
+}
+
+func (v *Visit) mostCover() manway.Length {
+	most := manway.Length(0)
+	for _, a := range v.Survey.Accesses {
+		most = max(most, a.Cover)
+	}
+	return most
+}
+
+// personOnRoof is the checks of the roof under its own load and a person.
+func (v *Visit) personOnRoof() []manway.Check {
+	var list []manway.Check
+	for i, l := range v.Roof.Loadings {
+		if i == 0 || l.Name == "person" {
+			list = append(list, l.Checks...)
+		}
+	}
+	return list
+}
+
+// structureSection is the screening of lids and roof, for the desk.
+func (v Visit) structureSection() Section {
+	sys := v.Survey.Units
+	s := Section{
+		ID: "structure", Title: "Structure: unreviewed screening", Desk: true, Structure: true,
+		Method: "Each lid and the roof as thin plates of the thickness that is left, under their own weight, soil, people and wheels at the worst place. Steel that is not known is not counted; figures beside NOT SHOWN or NOT PERMITTED are for comparison only.",
+		Basis:  lid.Strength{}.Basis(),
+	}
+	left := Table{ID: "lids", Columns: []string{"Lid", "Thickness left"}}
+	for i, a := range v.Survey.Accesses {
+		r := v.Accesses[i]
+		if !r.HasLid {
+			continue
+		}
+		left.Rows = append(left.Rows, []Cell{words("access", a.Name), amount(sys, "left_in", r.Strength.Left, manway.Inch)})
+		s.addChecks("lid of "+a.Name+", ", r.Strength.Checks)
+		s.addChecks("lid of "+a.Name+", ", r.Strength.NotJudged)
+		s.addChecks("handle of "+a.Name+", ", r.Handle.Checks[:])
+		s.Assumed |= r.Strength.Assumed
+		s.Cautions |= r.Strength.Cautions
+		if !a.Lid.Loss.Taken {
+			s.Unjudged = append(s.Unjudged, a.Name+": the thickness lost was not measured, so the lid is taken as made. Measure the edge at a protected and at a worn place.")
+		}
+	}
+	if len(left.Rows) > 0 {
+		s.Tables = []Table{left}
+	}
+	v.roofSays(&s)
+	s.Cautions |= manway.Screening | manway.VehicleOverTank
+	return s
+}
+
+// addChecks adds checks that ran or say why not, each named by its part.
+func (s *Section) addChecks(part string, checks []manway.Check) {
+	for _, c := range checks {
+		if c.Name == "" {
+			continue
+		}
+		c.Name = part + c.Name
+		s.Checks = append(s.Checks, c)
+	}
+}
+
+// roofSays adds what the screening of the roof came to.
+func (v Visit) roofSays(s *Section) {
+	sys := v.Survey.Units
+	for _, l := range v.Roof.Loadings {
+		s.addChecks("roof, "+l.Name+", ", l.Checks)
+		if l.HeaviestKnown {
+			s.Facts = append(s.Facts, Fact{"Roof, " + l.Name + ": load that brings Use to 1", amount(sys, "roof_"+slug(l.Name)+"_lbf", l.Heaviest, manway.PoundForce)})
+		}
+	}
+	s.addChecks("roof, ", v.Roof.NotJudged)
+	if change := v.Roof.Change; change.Known {
+		s.Facts = append(s.Facts,
+			Fact{"Rests on the roof now, with its own weight", amount(sys, "roof_now_lbf", change.Now, manway.PoundForce)},
+			Fact{"The new risers change that by", percent("roof_change", change.Load)},
+			Fact{"And the greatest bending moment by", percent("roof_moment_change", change.Moment)})
+	}
+	s.Assumed |= v.Roof.Assumed
+	s.Cautions |= v.Roof.Cautions
+	if !v.Survey.Tank.RoofLoss.Taken {
+		s.Unjudged = append(s.Unjudged, "The thickness lost from the roof was not measured, so the roof is taken whole.")
+	}
+}
+
+// percent is a share as a change in per cent.
+func percent(key string, share float64) Cell {
+	return Cell{Key: key, Text: fmt.Sprintf("%+.1f %%", 100*share), Number: share, Is: Number}
+}
+
+// rulesSection holds the tank against the chosen sets of rules, for the desk.
+func (v Visit) rulesSection() Section {
+	s := Section{
+		ID: "rules", Title: "Against the rules", Desk: true, Cautions: manway.LocalCode,
+		Method: "What was measured, held against each rule of the chosen sets as they were read; local code governs and may have changed since.",
+	}
+	if len(v.Survey.Rules) == 0 {
+		s.Unjudged = []string{"No set of rules was chosen; there are " + ruleIDs() + "."}
+		return s
+	}
+	facts := v.facts()
+	for _, id := range v.Survey.Rules {
+		set, err := tank.RuleSetOf(id)
+		if err != nil {
+			continue // refused with the survey
+		}
+		judged, err := set.Judge(facts)
+		if err != nil {
+			s.Unjudged = append(s.Unjudged, set.Name+": "+err.Error()+".")
+			continue
+		}
+		s.addChecks(set.Name+": ", judged.Checks)
+		s.Cautions |= judged.Cautions
+		for _, c := range judged.Checks {
+			s.Basis = merge(s.Basis, []manway.Citation{c.Source})
+		}
+	}
+	return s
+}
+
+// facts are what the rules ask about, as far as it was measured.
+func (v Visit) facts() tank.Facts {
+	f := v.Tank.Facts()
+	f.Bedrooms = v.Survey.Household.Bedrooms
+	if !v.Survey.Tank.InletInvert.Taken {
+		f.Drop = tank.Measured{}
+	}
+	for i, a := range v.Survey.Accesses {
+		if depth := a.Cover - a.Riser.Height; i == 0 || depth > f.AccessBelowGrade.Length {
+			f.AccessBelowGrade = tank.Found(depth)
+		}
+		if r := v.Accesses[i]; r.HasLid && (f.CoverMass == 0 || r.Moves.Weight.Now < f.CoverMass) {
+			f.CoverMass = r.Moves.Weight.Now
+		}
+		f.CoverFastened = least(f.CoverFastened, tank.Answer(a.Seen.Fastened), i)
+		f.SecondaryGuard = least(f.SecondaryGuard, tank.Answer(a.Seen.Guard), i)
+	}
+	f.SoilCover = tank.Found(v.leastCover())
+	return f
+}
+
+// least is the worse of two answers: no before not looked at before yes.
+func least(so, next tank.Answer, i int) tank.Answer {
+	switch {
+	case i == 0:
+		return next
+	case so == tank.No || next == tank.No:
+		return tank.No
+	case so == tank.Yes && next == tank.Yes:
+		return tank.Yes
+	}
+	return tank.NotLooked
+}
