@@ -79,13 +79,17 @@ func (b Brief) hose(s manway.System) string {
 	var parts []string
 	switch {
 	case !b.PullKnown:
-		parts = append(parts, "Hose: lift not reckoned")
+		line := "Hose: lift not reckoned"
+		if b.Minutes.Known {
+			line += ", " + b.minutes() + " at the usual rate"
+		}
+		parts = append(parts, line)
 	case b.Pull.Lifting == CannotLift:
 		parts = append(parts, "Hose: "+b.HoseLength.Text(s)+", CANNOT LIFT "+b.Lift.Text(s)+", "+b.Pull.Missing.Text(s)+" missing")
 	default:
 		line := "Hose: " + b.HoseLength.Text(s) + ", lift " + b.Lift.Text(s) + ", about " + b.Pull.Hose.Flow.Text(s)
 		if b.Minutes.Known {
-			line += ", " + strconv.Itoa(int(math.Ceil(b.Minutes.Time.In(manway.Minute)-1e-9))) + " min and stirring"
+			line += ", " + b.minutes() + " and stirring"
 		}
 		parts = append(parts, line)
 	}
@@ -96,6 +100,11 @@ func (b Brief) hose(s manway.System) string {
 		parts = append(parts, "tools "+b.Tools)
 	}
 	return strings.Join(parts, "; ")
+}
+
+// minutes is the time in whole minutes, rounded up.
+func (b Brief) minutes() string {
+	return strconv.Itoa(int(math.Ceil(b.Minutes.Time.In(manway.Minute)-1e-9))) + " min"
 }
 
 func (b Brief) keep(s manway.System) string {

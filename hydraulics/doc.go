@@ -1,12 +1,12 @@
 // Package hydraulics answers what is in the tank, how to get it out, when to
 // come back, and why it backs up.
 //
-//	what is in it     Layers, PumpOut: gallons per compartment, scum, clear, sludge
-//	how to get it out PumpOut: order, draw-down, level not to go below; Truck; Suction
-//	when to come back Trigger, Household.Interval, Measured.Next, Accumulation models
-//	why it backs up   Arrival, Drain, Outlet, Route
+//	what is in it     Compartment.Layers, PumpOut: gallons per compartment, scum, clear, sludge
+//	how to get it out PumpOut: order, draw-down, level not to go below; Truck; Suction; Emptying; Gauge; Brief
+//	when to come back Rule.Trigger, Measured.Forecast, Household.Interval, NextPumpOut, CompareAccumulation
+//	why it backs up   Arrival, Drain, FixtureLoad, Outlet, Route
 //	pump chambers     Chamber: gallons a dose, storage above the alarm, drawdown
-//	water balance     Retention, Leak, WaterTest
+//	water balance     Retention, WaterTest; capacity: Served
 //
 // # Conventions
 //

@@ -10,7 +10,7 @@ import (
 // was pumped.
 type Measured struct {
 	Outlet       manway.Length // outlet invert above the floor
-	DeviceBottom Reading       // bottom of the outlet tee or baffle above the floor
+	DeviceBottom Reading       // bottom of the outlet tee or baffle in the last compartment, above the floor
 	Compartments []Compartment // 1 to 4; those without both layers are left out and counted
 	Last         manway.Date   // of the last pump-out, of all compartments that were measured
 	LastKnown    Certainty     // about: half a year either way; owner says: a year
@@ -80,6 +80,7 @@ func (m Measured) Forecast() (Forecast, error) {
 	likely, low, high := math.Inf(1), math.Inf(1), math.Inf(1)
 	solids := manway.Volume(0)
 	for i, c := range m.Compartments {
+		of := m
 		if c.State == NotOpened || !c.Sludge.Taken || !c.Scum.Taken {
 			f.NotMeasured++
 			continue
@@ -87,11 +88,14 @@ func (m Measured) Forecast() (Forecast, error) {
 		f.Method = ByMeasuredRate
 		s := c.layers(m.Outlet)
 		solids += s.Sludge + s.Scum
-		if k := m.growth(c, 0); k < likely {
+		if i < len(m.Compartments)-1 {
+			of.DeviceBottom = Reading{} // it stands in the last one
+		}
+		if k := of.growth(c, 0); k < likely {
 			likely, f.Governs = k, i
 		}
-		low = min(low, m.growth(c, measuringError))
-		high = min(high, m.growth(c, -measuringError))
+		low = min(low, of.growth(c, measuringError))
+		high = min(high, of.growth(c, -measuringError))
 	}
 	if f.Method == NoMethod {
 		return f, nil

@@ -60,7 +60,8 @@ const (
 // household table, with its low and high ends. An end that the table does not
 // hold is not known.
 type HouseholdInterval struct {
-	Answered          bool // Likely is known
+	Answered          bool   // Likely is known
+	Reason            string // why it is not
 	Low, Likely, High Span
 	People            int // taken for Likely
 	FewPeople         int // taken for High
@@ -94,6 +95,7 @@ func (h Household) Interval(tank manway.Volume) (HouseholdInterval, error) {
 	case h.Bedrooms > 0:
 		r.FewPeople, r.People, r.ManyPeople = h.Bedrooms, 2*h.Bedrooms, 2*h.Bedrooms
 	default:
+		r.Reason = "neither people nor bedrooms are known"
 		return r, nil
 	}
 	stretch, likely, low := 1.0, 1.0, 1.0
@@ -109,12 +111,15 @@ func (h Household) Interval(tank manway.Volume) (HouseholdInterval, error) {
 		low = grinderLoadHigh
 	}
 	if _, err := Interval(1, tank); err != nil {
-		return r, nil // the table does not hold this tank
+		r.Reason = "the table holds tanks of 500 to 2,500 gal"
+		return r, nil
 	}
 	r.Low = tableSpan(r.ManyPeople, tank, stretch/low)
 	r.Likely = tableSpan(r.People, tank, stretch/likely)
 	r.High = tableSpan(r.FewPeople, tank, stretch/likely)
-	r.Answered = r.Likely.Known
+	if r.Answered = r.Likely.Known; !r.Answered {
+		r.Reason = "the table has no figure for so many people"
+	}
 	return r, nil
 }
 
@@ -138,7 +143,7 @@ func (HouseholdInterval) Basis() []manway.Citation {
 // Working is the likely interval step by step.
 func (r HouseholdInterval) Working(h Household) manway.Working {
 	if !r.Answered {
-		return manway.Working{{Symbol: "interval", Value: "no answer: people unknown, or outside the table"}}
+		return manway.Working{{Symbol: "interval", Value: "no answer: " + r.Reason}}
 	}
 	return manway.Working{
 		{Symbol: "people", Formula: h.PeopleKnown.String(), Value: strconv.Itoa(r.People)},

@@ -35,8 +35,8 @@ func (o *Opening) UnmarshalText(text []byte) error {
 }
 
 // Compartment is one compartment as it was found. Shape is a compartment of a
-// [tank.Tank]; Level is the surface above the floor, at most the inside height:
-// liquid in a riser above the roof is not counted.
+// [tank.Tank]; Level is the surface above the floor. It may stand in a riser up
+// to 20 ft above the roof, but liquid there is not counted.
 type Compartment struct {
 	Name   string
 	Shape  *tank.Compartment
@@ -112,11 +112,11 @@ func (c Compartment) validate(faults *manway.InputErrors, level manway.Length) {
 	}
 	height := c.height()
 	manway.Within(faults, "Level", level, 0, height)
-	c.Level.check(faults, "Level", 0, height)
+	c.Level.check(faults, "Level", 0, height+20*manway.Foot)
 	if c.State == NotOpened && (c.Level.Taken || c.Sludge.Taken || c.Scum.Taken) {
 		faults.Add("State", c.State.String(), "opened or cleanout only where something was read in it")
 	}
-	top := max(level, c.Level.Length)
+	top := max(level, min(c.Level.Length, height))
 	c.Sludge.check(faults, "Sludge", 0, top)
 	c.Scum.check(faults, "Scum", 0, top)
 	if c.Sludge.Taken && c.Scum.Taken && c.Sludge.Length+c.Scum.Length > top*(1+1e-9) {

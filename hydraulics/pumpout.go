@@ -61,6 +61,7 @@ type CompartmentPlan struct {
 	AtOutlet  Split         // the same solids with the surface at the outlet
 	From, To  manway.Length // levels before and after; From is the outlet where the level was not read
 	LevelRead bool
+	InRiser   bool          // the surface stood above the roof: liquid in the riser is not counted
 	Remove    manway.Volume // leaves it: pumped, or drained through the port to the compartment beside
 	Stays     manway.Volume // stays in it; where it was not opened, at most so much
 	HeldBy    HeldBy
@@ -82,6 +83,9 @@ func (c CompartmentPlan) Ticket(s manway.System) string {
 	line := c.Name + ": remove " + c.Remove.Text(s) + ", from " + c.From.Text(s) + " to " + upTo(c.To, s).Text(s)
 	if c.HeldBy != HeldByNothing {
 		line += ", held by " + c.HeldBy.String()
+	}
+	if c.InRiser {
+		line += "; the level stood in the riser, and what was in there comes on top"
 	}
 	return line
 }
@@ -184,7 +188,8 @@ func (p *Plan) found(in Compartment, outlet manway.Length) CompartmentPlan {
 	out := CompartmentPlan{Name: in.Name, State: in.State, Reason: in.Reason, LevelRead: in.Level.Taken, From: outlet}
 	out.Capacity, _ = in.Shape.Volume(outlet)
 	if in.Level.Taken {
-		out.From = in.Level.Length
+		top := in.height()
+		out.From, out.InRiser = min(in.Level.Length, top), in.Level.Length > top
 	} else {
 		p.Assumed |= manway.AssumedFullTank
 	}
@@ -286,6 +291,17 @@ func (p *Plan) finish(out *CompartmentPlan, in Compartment, level manway.Length)
 	}
 	p.Remove += out.Remove
 	p.Stays += out.Stays
+}
+
+// AtRate is how long the plan takes at the truck's own usual rate of 1 to
+// 10,000 gal/min, where hose and lift are not known.
+func (p Plan) AtRate(usual manway.Flow) (manway.Duration, error) {
+	var faults manway.InputErrors
+	manway.Within(&faults, "Usual", usual, 1*manway.GallonPerMinute, 10000*manway.GallonPerMinute)
+	if err := faults.Err(); err != nil {
+		return 0, err
+	}
+	return manway.Duration(float64(p.Remove) / float64(usual)), nil
 }
 
 // Basis lists the sources of the plan.

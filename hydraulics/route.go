@@ -120,7 +120,9 @@ func (r Route) Validate() error {
 		manway.Within(&faults, indexed("Slots", i)+".Area", s.Area, 1*manway.SquareInch, 50*manway.SquareFoot)
 		manway.Within(&faults, indexed("Slots", i)+".Invert", s.Invert, 0, r.OutletInvert)
 	}
-	r.Outlet.validate(&faults)
+	var outlet manway.InputErrors
+	r.Outlet.validate(&outlet)
+	faults.Under("Outlet", outlet.Err())
 	manway.Within(&faults, "Base", r.Base, 0, 1*manway.CubicFootPerSecond)
 	manway.WithinCount(&faults, "Surges", len(r.Surges), 0, 1000)
 	for i, s := range r.Surges {

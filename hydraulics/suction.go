@@ -70,14 +70,9 @@ func (s Suction) Pull() (Pull, error) {
 func (s Suction) checked() (Water, manway.Pressure, error) {
 	var faults manway.InputErrors
 	air, err := Atmosphere(s.Altitude)
-	faults.Under("", err)
+	also(&faults, err)
 	w, err := WaterAt(s.Temperature)
-	faults.Under("", err)
-	for _, f := range faults {
-		if f.Field[0] == '.' {
-			f.Field = f.Field[1:]
-		}
-	}
+	also(&faults, err)
 	manway.Within(&faults, "Vacuum", s.Vacuum, 1*manway.InchMercury, 30*manway.InchMercury)
 	manway.Within(&faults, "Lift", s.Lift, 0, 60*manway.Foot)
 	var hose manway.InputErrors

@@ -212,3 +212,21 @@ func (s Solids) Validate() error {
 	}
 	return faults.Err()
 }
+
+// HoldingTankLimit is the share of its capacity at which a holding tank is
+// pumped (Nebraska, fact sheet 12-041).
+const HoldingTankLimit = 0.90
+
+// HoldingTank sets what a holding tank holds against 0.9 of its capacity of 10
+// to 1,000,000 gal.
+func HoldingTank(holds, capacity manway.Volume) (manway.Check, error) {
+	var faults manway.InputErrors
+	manway.Within(&faults, "Capacity", capacity, 10*manway.Gallon, 1e6*manway.Gallon)
+	manway.Within(&faults, "Holds", holds, 0, 2*capacity)
+	if err := faults.Err(); err != nil {
+		return manway.Check{}, err
+	}
+	return manway.Check{
+		Name: "holding tank", Kind: manway.KindVolume, Demand: float64(holds), Capacity: HoldingTankLimit * float64(capacity), Source: RuleNebraska.Source,
+	}.Judge(), nil
+}

@@ -27,3 +27,10 @@ func wordIn(field string, words []string, text []byte) (int, error) {
 
 // indexed is the path of one element of a list.
 func indexed(field string, i int) string { return field + "[" + strconv.Itoa(i) + "]" }
+
+// also adds the faults of err as they are named.
+func also(faults *manway.InputErrors, err error) {
+	if list, ok := err.(manway.InputErrors); ok {
+		*faults = append(*faults, list...)
+	}
+}

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"flag"
 	"fmt"
 	"strconv"
@@ -164,6 +165,12 @@ func compute(in *input) (output, error) {
 	for i, s := range in.Surges {
 		r.Surges = append(r.Surges, s.of(fmt.Sprintf("Surges[%d]", i), &faults))
 	}
+	var of manway.InputErrors
+	if errors.As(r.Validate(), &of) {
+		for _, f := range of {
+			faults.Add(fieldNames.Replace(f.Field), f.Value, f.Want)
+		}
+	}
 	if err := faults.Err(); err != nil {
 		return output{}, err
 	}
@@ -174,6 +181,9 @@ func compute(in *input) (output, error) {
 	}
 	return out, out.heads(r.Outlet)
 }
+
+// fieldNames turns the paths of a route into those of the record.
+var fieldNames = strings.NewReplacer("OutletInvert", "Outlet", "Outlet.Diameter", "Pipe", "Outlet.Open", "Open", "InletInvert", "Inlet")
 
 // heads sets the outlet against the flows of bath, laundry and base.
 func (o *output) heads(outlet hydraulics.Outlet) error {

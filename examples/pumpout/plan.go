@@ -1,7 +1,9 @@
 package main
 
 import (
+	"errors"
 	"fmt"
+	"strings"
 
 	"manway.example/manway"
 	"manway.example/manway/examples/internal/tankinput"
@@ -42,6 +44,9 @@ func compute(in *input) (output, error) {
 		return output{}, faults
 	}
 	c, err := in.plan(&made)
+	if err == nil {
+		err = in.check(c)
+	}
 	if err != nil {
 		return output{}, err
 	}
@@ -64,6 +69,88 @@ func compute(in *input) (output, error) {
 	}
 	out.cautions |= out.brief.Plan.Cautions
 	return out, nil
+}
+
+// check finds every fault of a record before anything is reckoned.
+func (in *input) check(c hydraulics.Case) error {
+	var faults manway.InputErrors
+	add := func(err error) {
+		var list manway.InputErrors
+		if errors.As(err, &list) {
+			for _, f := range list {
+				faults.Add(fieldNames.Replace(f.Field), f.Value, f.Want)
+			}
+		}
+	}
+	add(c.Validate())
+	if in.Truck != 0 {
+		add(in.onTruck().Validate())
+	}
+	if in.Lift.Taken {
+		_, err := in.suction().Pull()
+		add(err)
+	}
+	add(in.household().Validate())
+	if f, err := in.found(c); err == nil {
+		add(f.Validate())
+	}
+	for _, d := range []struct {
+		field string
+		date  manway.Date
+	}{{"Date", in.Date}, {"LastPumped", in.LastPumped}} {
+		if !d.date.IsZero() && d.date.Validate() != nil {
+			faults.Add(d.field, d.date.String(), "a date of the calendar")
+		}
+	}
+	if !in.Date.IsZero() && in.LastKnown != hydraulics.Unknown && (in.LastPumped.IsZero() || in.Date.Before(in.LastPumped)) {
+		faults.Add("LastPumped", in.LastPumped.String(), "a date not after that of the visit")
+	}
+	return faults.Err()
+}
+
+// fieldNames turns the paths of package hydraulics into those of the record.
+var fieldNames = strings.NewReplacer("Hose.Diameter", "HoseDiameter", "Hose.Length", "Hose", "Hose.Fittings", "Fittings",
+	"Capacity", "Truck", "Dividers", "Ports", "].Port", "]", "].Difference", "]", "Keeps[1].Level", "NotBelow", "People", "Residents",
+	"PeopleKnown", "ResidentsKnown", "Runback.Seen", "Runback", "Runback.", "", "Devices.Inlet", "InletBaffle", "Devices.Outlet", "OutletBaffle", "Devices.", "")
+
+// onTruck is the truck.
+func (in *input) onTruck() hydraulics.Truck {
+	return hydraulics.Truck{Capacity: in.Truck, Aboard: in.Aboard, Tare: in.Tare, Limit: in.Limit}
+}
+
+// suction is the hose with its lift from the level as found.
+func (in *input) suction() hydraulics.Suction {
+	return hydraulics.Suction{
+		Altitude: in.Altitude, Temperature: in.Temperature, Vacuum: in.Vacuum, Lift: in.Lift.Length,
+		Hose:      hydraulics.Hose{Diameter: in.HoseDiameter, Length: in.Hose, Fittings: in.Fittings},
+		UsualRate: in.UsualRate, LightTank: in.LightTank,
+	}
+}
+
+// found is what stood in the tank on arrival, by the compartment nearest to the
+// outlet in which a level was read.
+func (in *input) found(c hydraulics.Case) (hydraulics.Found, error) {
+	f := hydraulics.Found{
+		Outlet: c.Outlet, Inlet: in.Inlet,
+		Runback: hydraulics.Runback{Seen: in.Runback, Rise: in.Rise, Over: in.Over},
+		Devices: hydraulics.Devices{Inlet: in.InletBaffle, Outlet: in.OutletBaffle, Filter: in.Filter},
+	}
+	for i, found := range c.Compartments {
+		area, err := found.Shape.Area(c.Outlet)
+		if err != nil {
+			return f, err
+		}
+		f.Area += area
+		if found.Level.Taken {
+			f.Level, f.Elsewhere = found.Level, i < len(c.Compartments)-1
+		}
+	}
+	if !in.Date.IsZero() && !in.LastPumped.IsZero() && in.LastKnown != hydraulics.Unknown {
+		if days := in.LastPumped.DaysUntil(in.Date); days >= 0 {
+			f.SincePumped = hydraulics.Span{Known: true, Time: manway.Duration(days) * manway.Day}
+		}
+	}
+	return f, nil
 }
 
 // plan is the case of a tank and what was found in it.
@@ -134,8 +221,7 @@ func (o *output) truck(in *input, _ hydraulics.Case) error {
 		return nil
 	}
 	var err error
-	truck := hydraulics.Truck{Capacity: in.Truck, Aboard: in.Aboard, Tare: in.Tare, Limit: in.Limit}
-	o.brief.Loads, err = truck.Loads(o.brief.Plan.Remove)
+	o.brief.Loads, err = in.onTruck().Loads(o.brief.Plan.Remove)
 	o.brief.LoadsKnown = err == nil
 	return err
 }
@@ -143,13 +229,15 @@ func (o *output) truck(in *input, _ hydraulics.Case) error {
 // pull reckons hose and lift, and how long each compartment takes.
 func (o *output) pull(in *input, c hydraulics.Case) error {
 	if !in.Lift.Taken {
-		return nil
+		if in.UsualRate == 0 {
+			return nil
+		}
+		var err error
+		o.brief.Minutes.Time, err = o.brief.Plan.AtRate(in.UsualRate)
+		o.brief.Minutes.Known = err == nil
+		return err
 	}
-	s := hydraulics.Suction{
-		Altitude: in.Altitude, Temperature: in.Temperature, Vacuum: in.Vacuum, Lift: in.Lift.Length,
-		Hose:      hydraulics.Hose{Diameter: in.HoseDiameter, Length: in.Hose, Fittings: in.Fittings},
-		UsualRate: in.UsualRate, LightTank: in.LightTank,
-	}
+	s := in.suction()
 	b := &o.brief
 	b.HoseLength, b.Lift, b.PullKnown = in.Hose, in.Lift.Length, true
 	b.Minutes.Known = true
@@ -175,30 +263,12 @@ func (o *output) pull(in *input, c hydraulics.Case) error {
 	return nil
 }
 
-// arrive reads the level on arrival: of the compartment nearest to the outlet
-// in which it was read.
+// arrive reads the level on arrival.
 func (o *output) arrive(in *input, c hydraulics.Case) error {
-	f := hydraulics.Found{
-		Outlet: c.Outlet, Inlet: in.Inlet,
-		Runback: hydraulics.Runback{Seen: in.Runback, Rise: in.Rise, Over: in.Over},
-		Devices: hydraulics.Devices{Inlet: in.InletBaffle, Outlet: in.OutletBaffle, Filter: in.Filter},
+	f, err := in.found(c)
+	if err != nil {
+		return err
 	}
-	for i, found := range c.Compartments {
-		area, err := found.Shape.Area(c.Outlet)
-		if err != nil {
-			return err
-		}
-		f.Area += area
-		if found.Level.Taken {
-			f.Level, f.Elsewhere = found.Level, i < len(c.Compartments)-1
-		}
-	}
-	if !in.Date.IsZero() && !in.LastPumped.IsZero() && in.LastKnown != hydraulics.Unknown {
-		if days := in.LastPumped.DaysUntil(in.Date); days >= 0 {
-			f.SincePumped = hydraulics.Span{Known: true, Time: manway.Duration(days) * manway.Day}
-		}
-	}
-	var err error
 	o.found, err = hydraulics.Arrival(f)
 	return err
 }

@@ -101,7 +101,7 @@ func TestNotOpened(t *testing.T) {
 // A bad record is refused with every fault by name; the others are written.
 func TestRefused(t *testing.T) {
 	good := `{"id":"good","shape":{"kind":"box","length":"8 ft","width":"4 ft","height":"5 ft"},"outlet":"48 in"}`
-	bad := `{"id":"bad","shape":{"kind":"box","length":"8 ft","width":"4 ft","height":"5 ft"},"outlet":"48 in","compartments":[{"state":"opened","level":"70 in","sludge":"-1 in"}]}`
+	bad := `{"id":"bad","shape":{"kind":"box","length":"8 ft","width":"4 ft","height":"5 ft"},"outlet":"48 in","compartments":[{"state":"opened","level":"70 ft","sludge":"-1 in"}]}`
 	unit := `{"id":"unit","shape":{"kind":"box","length":"8","width":"4 ft","height":"5 ft"},"outlet":"48 in"}`
 	out, _, code := call(t, good+"\n"+bad+"\n"+unit+"\n"+good+"\n", "-in", "-", "-out", "json")
 	lines := strings.Split(strings.TrimSpace(out), "\n")
