@@ -1,9 +1,6 @@
 package plate
 
-import (
-	"fmt"
-	"math"
-)
+import "math"
 
 // Disc is a solid circular slab, a lid on a round seat: centre at the origin,
 // the rim simply supported or, with Clamped, held against rotation.
@@ -97,8 +94,9 @@ func (d Disc) Concentric(force, c, r float64) (Polar, error) {
 	if err := d.checkAt("Force", force, r); err != nil {
 		return Polar{}, err
 	}
-	if !(c >= smallest && c <= d.Radius) {
-		return Polar{}, Faults{{"C", c, fmt.Sprintf("above 0, at most %g", d.Radius)}}
+	var f Faults
+	if f.between("C", c, smallest, d.Radius); len(f) > 0 {
+		return Polar{}, f
 	}
 	q := force / (math.Pi * c * c)
 	if c == d.Radius {

@@ -43,8 +43,9 @@
 // # What it leaves out
 //
 // Moments have no limit at the corner of a rectangular opening, at a point
-// support, and where a clamped edge meets a free one; [Field.Extremes] looks no
-// nearer to such points than half the slab's thickness. Shear is not taken from
+// support, where a clamped edge meets a free one, and where a support ends on the
+// rim of a round opening; [Field.Extremes] looks no nearer to such points than
+// half the slab's thickness. Shear is not taken from
 // third derivatives but from supports ([Field.Reactions], [Field.EdgeForce]) and
 // from the equilibrium of moments ([Field.Shear]). Skew and curved slabs, membrane
 // action, elastic foundations and cracking are not covered.

@@ -9,9 +9,10 @@ type Extreme struct {
 }
 
 // Extremes are the largest values in the slab under one load case. Moments within
-// half the slab's thickness of a singular point are left out: the corner of a
-// rectangular opening, a point support, and the corner where a clamped edge meets
-// a free one, where the moments of thin-plate theory have no limit.
+// half the slab's thickness of a singular point are left out, where those of
+// thin-plate theory have no limit: the corner of a rectangular opening, a point
+// support, the corner where a clamped edge meets a free one, and the end of a
+// support on the rim of a round opening.
 type Extremes struct {
 	W, Rise      Extreme // largest deflection downwards; upwards (0 or less)
 	MxMax, MxMin Extreme
@@ -33,26 +34,31 @@ func (e *Extremes) Governing() Extreme {
 func (f *Field) Extremes() (e Extremes) {
 	first := true
 	f.Scan(func(p Point, v Value) {
-		m1, m2, _ := v.M.Principal()
-		if first {
-			first = false
-			e = Extremes{Extreme{v.W, p}, Extreme{v.W, p}, Extreme{v.M.X, p}, Extreme{v.M.X, p}, Extreme{v.M.Y, p},
-				Extreme{v.M.Y, p}, Extreme{v.M.XY, p}, Extreme{m1, p}, Extreme{m2, p}}
-			return
-		}
-		e.W.raise(v.W, p)
-		e.Rise.drop(v.W, p)
-		e.MxMax.raise(v.M.X, p)
-		e.MxMin.drop(v.M.X, p)
-		e.MyMax.raise(v.M.Y, p)
-		e.MyMin.drop(v.M.Y, p)
-		if math.Abs(v.M.XY) > math.Abs(e.MxyMax.Value) {
-			e.MxyMax = Extreme{v.M.XY, p}
-		}
-		e.Sag.raise(m1, p)
-		e.Hog.drop(m2, p)
+		e.Take(p, v, first)
+		first = false
 	})
 	return e
+}
+
+// Take counts one more point in; the first sets every value.
+func (e *Extremes) Take(p Point, v Value, first bool) {
+	m1, m2, _ := v.M.Principal()
+	if first {
+		*e = Extremes{Extreme{v.W, p}, Extreme{v.W, p}, Extreme{v.M.X, p}, Extreme{v.M.X, p}, Extreme{v.M.Y, p},
+			Extreme{v.M.Y, p}, Extreme{v.M.XY, p}, Extreme{m1, p}, Extreme{m2, p}}
+		return
+	}
+	e.W.raise(v.W, p)
+	e.Rise.drop(v.W, p)
+	e.MxMax.raise(v.M.X, p)
+	e.MxMin.drop(v.M.X, p)
+	e.MyMax.raise(v.M.Y, p)
+	e.MyMin.drop(v.M.Y, p)
+	if math.Abs(v.M.XY) > math.Abs(e.MxyMax.Value)*(1+tie) {
+		e.MxyMax = Extreme{v.M.XY, p}
+	}
+	e.Sag.raise(m1, p)
+	e.Hog.drop(m2, p)
 }
 
 // Ties go to the place found first: a value counts as larger only beyond rounding.
@@ -192,20 +198,71 @@ func (s *Solver) findSingular() {
 	s.singular = append(s.singular[:0], slab.Points...)
 	for _, o := range slab.Openings {
 		if o.Diameter > 0 {
-			continue
-		}
-		b := o.bounds()
-		for _, p := range [4]Point{{b.X0, b.Y0}, {b.X1, b.Y0}, {b.X1, b.Y1}, {b.X0, b.Y1}} {
-			if p.X > 0 && p.X < slab.Length && p.Y > 0 && p.Y < slab.Width {
-				s.singular = append(s.singular, p)
-			}
+			s.rimEnds(o)
+		} else {
+			s.openingCorners(o)
 		}
 	}
-	corners := [4]Point{{0, 0}, {slab.Length, 0}, {slab.Length, slab.Width}, {0, slab.Width}}
+	corners := slab.corners()
 	for k, p := range corners {
 		a, b := slab.Edges[(k+3)%4], slab.Edges[k]
 		if a == Clamped && b == Free || a == Free && b == Clamped {
 			s.singular = append(s.singular, p)
+		}
+	}
+}
+
+// corners are those of the slab; number k is where edge k begins.
+func (s *Slab) corners() [4]Point {
+	return [4]Point{{0, 0}, {s.Length, 0}, {s.Length, s.Width}, {0, s.Width}}
+}
+
+// openingCorners adds the corners of a rectangular opening inside the slab, and
+// where its sides end on a clamped edge.
+func (s *Solver) openingCorners(o Opening) {
+	slab := &s.slab
+	b := o.bounds()
+	for _, p := range [4]Point{{b.X0, b.Y0}, {b.X1, b.Y0}, {b.X1, b.Y1}, {b.X0, b.Y1}} {
+		if p.X > 0 && p.X < slab.Length && p.Y > 0 && p.Y < slab.Width {
+			s.singular = append(s.singular, p)
+		}
+	}
+	for _, x := range [2]float64{b.X0, b.X1} {
+		for k, y := range [2]float64{0, slab.Width} {
+			if slab.Edges[2*k] == Clamped && x > 0 && x < slab.Length && y >= b.Y0 && y <= b.Y1 {
+				s.singular = append(s.singular, Point{x, y})
+			}
+		}
+	}
+	for _, y := range [2]float64{b.Y0, b.Y1} {
+		for k, x := range [2]float64{slab.Length, 0} {
+			if slab.Edges[2*k+1] == Clamped && y > 0 && y < slab.Width && x >= b.X0 && x <= b.X1 {
+				s.singular = append(s.singular, Point{x, y})
+			}
+		}
+	}
+}
+
+// rimEnds adds the points where a support meets the rim of a round opening
+// aslant.
+func (s *Solver) rimEnds(o Opening) {
+	slab := &s.slab
+	r := o.Diameter / 2
+	at := func(axis Axis, c float64) {
+		if axis == X {
+			if h := r*r - (c-o.X)*(c-o.X); h > 0 {
+				s.singular = append(s.singular, Point{c, o.Y - math.Sqrt(h)}, Point{c, o.Y + math.Sqrt(h)})
+			}
+		} else if h := r*r - (c-o.Y)*(c-o.Y); h > 0 {
+			s.singular = append(s.singular, Point{o.X - math.Sqrt(h), c}, Point{o.X + math.Sqrt(h), c})
+		}
+	}
+	for _, l := range slab.Lines {
+		at(l.Axis, l.At)
+	}
+	for k, c := range [4]float64{0, slab.Length, slab.Width, 0} {
+		if slab.Edges[k] != Free {
+			at([4]Axis{Y, X, Y, X}[k], c)
 		}
 	}
 }

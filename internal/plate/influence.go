@@ -35,9 +35,9 @@ func (s *Solver) Influence(in *Influence, q Quantity, at Point) error {
 	case s.slab.BearingOnly:
 		return ErrOneWay
 	case q > MomentXY:
-		return Faults{{"Quantity", float64(q), "Deflection, MomentX, MomentY or MomentXY"}}
+		return fault("Quantity", float64(q), "Deflection, MomentX, MomentY or MomentXY")
 	case !s.slab.onSlab(at.X, at.Y):
-		return Faults{{"At.X", at.X, "a point on the slab"}}
+		return fault("At.X", at.X, "a point on the slab")
 	}
 	i, j := s.slabCell(at.X, at.Y)
 	f := &in.field
@@ -130,7 +130,7 @@ func (f *Field) Combine(parts ...Scaled) error {
 	f.Load = 0
 	for k, p := range parts {
 		if p.Field.solver != s || !finite(p.Factor) {
-			return Faults{{"Parts", float64(k), "fields of one Solver with finite factors"}}
+			return fault("Parts", float64(k), "fields of one Solver with finite factors")
 		}
 		f.Load += p.Factor * p.Field.Load
 		for d := range f.u {

@@ -19,7 +19,7 @@ func (s *Solver) fill(out []float64, loads []Load) error {
 		s.load = loader{s: s, out: out}
 		load.apply(&s.load)
 		if s.load.lost {
-			f := Faults{{"", 0, "a load that lies on the slab"}}
+			f := fault("", 0, "a load that lies on the slab")
 			f.under(0, "Loads", i)
 			return f
 		}

@@ -86,7 +86,7 @@ func (f *Field) cornerForce(k int) float64 {
 	if s.slab.BearingOnly || s.slab.Edges[k] != Simple || s.slab.Edges[(k+3)%4] != Simple {
 		return 0
 	}
-	p := [4]Point{{0, 0}, {s.slab.Length, 0}, {s.slab.Length, s.slab.Width}, {0, s.slab.Width}}[k]
+	p := s.slab.corners()[k]
 	v, ok := f.At(p.X, p.Y)
 	if !ok {
 		return 0

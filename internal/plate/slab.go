@@ -101,6 +101,9 @@ type Fault struct {
 	Field string
 	Value float64
 	Want  string
+	// Low and High are the range that Want gives in words, for a length that has
+	// one; else both are 0.
+	Low, High float64
 }
 
 // Faults is every fault of one input.
@@ -119,7 +122,7 @@ func (f Faults) Error() string {
 }
 
 func (f *Faults) add(field string, value float64, want string) {
-	*f = append(*f, Fault{field, value, want})
+	*f = append(*f, Fault{Field: field, Value: value, Want: want})
 }
 
 // Sizes, moduli and loads in SI beyond these are mistakes, and their products
@@ -128,6 +131,11 @@ const (
 	smallest = 1e-9
 	largest  = 1e15
 )
+
+// fault is one fault as an error.
+func fault(field string, value float64, want string) Faults {
+	return Faults{{Field: field, Value: value, Want: want}}
+}
 
 // positive records a fault unless v is a sensible number above zero.
 func (f *Faults) positive(field string, v float64) {
@@ -143,10 +151,10 @@ func (f *Faults) number(field string, v float64) {
 	}
 }
 
-// between records a fault unless lo <= v <= hi.
+// between records a fault unless the length v is lo to hi.
 func (f *Faults) between(field string, v, lo, hi float64) {
 	if !(v >= lo && v <= hi) {
-		f.add(field, v, fmt.Sprintf("%g to %g", lo, hi))
+		*f = append(*f, Fault{field, v, fmt.Sprintf("%.6g m to %.6g m", lo, hi), lo, hi})
 	}
 }
 
@@ -214,7 +222,8 @@ func (s *Slab) checkSupports(f *Faults) {
 		if l.Axis > Y {
 			f.add("Axis", float64(l.Axis), "X or Y")
 		} else if size := [2]float64{s.Length, s.Width}[l.Axis]; !(l.At > 0 && l.At < size) {
-			f.add("At", l.At, fmt.Sprintf("between 0 and %g", size))
+			f.between("At", math.NaN(), 0, size)
+			(*f)[len(*f)-1].Value = l.At
 		}
 		f.under(n, "Lines", i)
 	}

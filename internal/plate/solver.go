@@ -67,7 +67,7 @@ func (s *Solver) Factor(slab *Slab, m Mesh) error {
 	s.makeGrid(m)
 	const most = 1 << 18 // nodes
 	if n := s.nodes(); n > most {
-		return Faults{{"Mesh", float64(n), fmt.Sprintf("at most %d nodes", most)}}
+		return fault("Mesh", float64(n), fmt.Sprintf("at most %d nodes", most))
 	}
 	s.classify()
 	s.markUnknowns()
@@ -76,7 +76,7 @@ func (s *Solver) Factor(slab *Slab, m Mesh) error {
 	}
 	s.plan()
 	if len(s.order) == 0 {
-		return Faults{{"Edges", 0, "a slab that can bend somewhere"}}
+		return fault("Edges", 0, "a slab that can bend somewhere")
 	}
 	s.work = resize(s.work, len(s.order))
 	s.v = resize(s.v, len(s.order))
@@ -123,7 +123,7 @@ func (s *Solver) Solve(f *Field, loads []Load) error {
 		f.Load += f.force[d]
 	}
 	if !finite(f.Load) {
-		return Faults{{"Loads", f.Load, "a finite total"}}
+		return fault("Loads", f.Load, "a finite total")
 	}
 	if err := s.displace(f); err != nil {
 		return err
