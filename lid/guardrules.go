@@ -8,7 +8,7 @@ var (
 	texas2012    = &manway.Source{ID: "tx-30-tac-285-2012", Title: "30 TAC 285.38 (text of 2012)", Body: "State of Texas", Year: 2012}
 	wisconsin    = &manway.Source{ID: "wi-sps-384", Title: "Wis. Admin. Code SPS 384.25", Body: "State of Wisconsin", Year: 2020}
 	indiana      = &manway.Source{ID: "in-16-41-25", Title: "Indiana Code 16-41-25-3", Body: "State of Indiana", Year: 2017}
-	minnesota    = &manway.Source{ID: "minn-r-7080", Title: "Minnesota Rules, chapter 7080, Individual Subsurface Sewage Treatment Systems", Body: "Minnesota Pollution Control Agency", Year: 2011}
+	minnesota    = &manway.Source{ID: "minn-r-7080", Title: "Minnesota Rules, chapter 7080, Individual Subsurface Sewage Treatment Systems", Body: "Minnesota Pollution Control Agency", Year: 2008}
 	northDakota  = &manway.Source{ID: "nd-lid-safety", Title: "Lid safety, advice", Body: "North Dakota Environmental Health Association", Year: 2018}
 	elDorado     = &manway.Source{ID: "ca-el-dorado", Title: "Septic components", Body: "El Dorado County, California", Year: 2020}
 	islandCounty = &manway.Source{ID: "wa-island-county", Title: "Septic maintenance", Body: "Island County, Washington", Year: 2020}

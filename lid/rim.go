@@ -39,7 +39,7 @@ type Rim struct {
 	Whole    float64       // share of the rim not broken, 0 to 1
 	Least    manway.Length // least bearing width left anywhere
 	Gap      manway.Area   // open area of the chips that go right through the bearing
-	OpenAir  Answer        // odour, water and insects get through
+	OpenAir  Answer        // odour, water and insects get through a gap; no means no gap right through, never a tight seat
 	Narrow   bool          // less than half the rim or less than 1 in of bearing is left somewhere
 	NotKnown bool          // the opening was not measured: bearing not judged
 }

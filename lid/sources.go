@@ -19,13 +19,13 @@ var (
 	// Serway is the physics text with the lever and friction.
 	Serway = &manway.Source{ID: "serway-beichner", Title: "Physics for Scientists and Engineers, 5th ed.", Body: "Serway and Beichner", Year: 2000}
 	// Timoshenko is the book of plates.
-	Timoshenko = &manway.Source{ID: "timoshenko-plates", Title: "Theory of Plates and Shells, 2nd ed.", Body: "Timoshenko and Woinowsky-Krieger", Year: 1959}
+	Timoshenko = &manway.Source{ID: "timoshenko-plates", Title: "Theory of Plates and Shells, 2nd ed.", Body: "Stephen P. Timoshenko and Sergius Woinowsky-Krieger, McGraw-Hill", Year: 1959}
 	// Roark is the handbook of stress and strain.
-	Roark = &manway.Source{ID: "roark-formulas", Title: "Roark's Formulas for Stress and Strain", Body: "Young, Budynas and Sadegh", Year: 2012}
+	Roark = &manway.Source{ID: "roark-formulas", Title: "Roark's Formulas for Stress and Strain", Body: "Warren C. Young, Richard G. Budynas and Ali M. Sadegh, McGraw-Hill", Year: 2012}
 	// Carver is the theorem of a rectangle inside a rectangle.
 	Carver = &manway.Source{ID: "carver-1957", Title: "Solution to problem E 1225, rectangles in rectangles, American Mathematical Monthly 64", Body: "Carver", Year: 1957}
 	// ISO9223 gives the first year of corrosion in air by category.
-	ISO9223 = &manway.Source{ID: "iso-9223", Title: "ISO 9223 Corrosion of metals and alloys, corrosivity of atmospheres, classification", Body: "International Organization for Standardization", Year: 2012}
+	ISO9223 = &manway.Source{ID: "iso-9223", Title: "ISO 9223:2012 Corrosion of metals and alloys, Corrosivity of atmospheres, Classification, determination and estimation", Body: "International Organization for Standardization", Year: 2012}
 	// ISO9224 gives corrosion in air over the years.
-	ISO9224 = &manway.Source{ID: "iso-9224", Title: "ISO 9224 Corrosion of metals and alloys, corrosivity of atmospheres, guiding values", Body: "International Organization for Standardization", Year: 2012}
+	ISO9224 = &manway.Source{ID: "iso-9224", Title: "ISO 9224:2012 Corrosion of metals and alloys, Corrosivity of atmospheres, Guiding values for the corrosivity categories", Body: "International Organization for Standardization", Year: 2012}
 )

@@ -78,5 +78,13 @@ func times[Q manway.Quantity](x Q, by float64) Q { return Q(float64(x) * by) }
 // ratio is the number that a over b is.
 func ratio[Q manway.Quantity](a, b Q) float64 { return float64(a) / float64(b) }
 
+// between is "a to b", or one text where both read the same.
+func between(a, b string) string {
+	if a == b {
+		return a
+	}
+	return a + " to " + b
+}
+
 // number is v as an error or a step of working shows it.
 func number(v float64) string { return strconv.FormatFloat(v, 'g', 4, 64) }

@@ -43,8 +43,8 @@ func (m Moves) Working(s manway.System) manway.Working {
 	}
 	for _, k := range m.Methods {
 		w = append(w, manway.Step{
-			Symbol: k.Way.String(), Formula: formulas[k.Way], Numbers: "W " + now + " to " + most + extra,
-			Value: k.Low.Text(s) + " to " + k.High.Text(s) + ", first pull " + k.FirstPull.Text(s),
+			Symbol: k.Way.String(), Formula: formulas[k.Way], Numbers: "W " + between(now, most) + extra,
+			Value: between(k.Low.Text(s), k.High.Text(s)) + ", first pull " + k.FirstPull.Text(s),
 		})
 	}
 	return append(w, m.OnePerson.Working(s)...)
@@ -111,8 +111,8 @@ func (b Bending) Working(s manway.System) manway.Working {
 			manway.Step{Symbol: "q", Formula: "weight on the area", Value: b.load.Text(s)},
 			manway.Step{Symbol: "M own", Formula: own, Numbers: sizes + ", nu 0.2", Value: b.OwnMoment.Text(s)},
 			manway.Step{Symbol: "M person", Formula: person, Numbers: "W " + b.person.Mass.Weight().Text(s) + ", r " + b.patch.Text(s) + ", " + sizes + ", nu 0.2", Value: b.LiveMoment.Text(s)},
-			manway.Step{Symbol: "Mn", Formula: "5 lambda sqrt(f'c) h2/6", Numbers: strength, Value: b.Nominal.Text(s)},
-			manway.Step{Symbol: "Mcr", Formula: "7.5 lambda sqrt(f'c) h2/6", Numbers: strength, Value: b.Rupture.Text(s)},
+			manway.Step{Symbol: "Mn", Formula: "5 lambda sqrt(f'c in psi) psi h2/6", Numbers: strength, Value: b.Nominal.Text(s)},
+			manway.Step{Symbol: "Mcr", Formula: "7.5 lambda sqrt(f'c in psi) psi h2/6", Numbers: strength, Value: b.Rupture.Text(s)},
 		)
 	}
 	for _, c := range b.Checks {

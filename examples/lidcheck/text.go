@@ -130,8 +130,13 @@ func textSeat(b *strings.Builder, r lid.Seating, s manway.System) {
 	}
 	fmt.Fprintf(b, "\nCan it fall through its hole: %s\n", r.Falls)
 	if !r.Rim.NotKnown {
-		fmt.Fprintf(b, "Rim: bearing %s, least left %s, %.0f %% whole; open gap %s, air and water through it: %s\n",
-			r.Rim.Bearing.Text(s), r.Rim.Least.Text(s), 100*r.Rim.Whole, r.Rim.Gap.Text(s), r.Rim.OpenAir)
+		fmt.Fprintf(b, "Rim: bearing %s, least left %s, %.0f %% whole; ",
+			r.Rim.Bearing.Text(s), r.Rim.Least.Text(s), 100*r.Rim.Whole)
+		if r.Rim.OpenAir == lid.Yes {
+			fmt.Fprintf(b, "%s open right through: odour and water pass\n", r.Rim.Gap.Text(s))
+		} else {
+			fmt.Fprintln(b, "no gap right through, which does not make a seat tight")
+		}
 	}
 }
 
