@@ -54,32 +54,32 @@ func (l Lives) in(s Scenario) float64 { return [...]float64{l.Good, l.Usual, l.B
 // Event is a cost at a known year, once or again and again: a pump-out every
 // three years. A negative cost is income.
 type Event struct {
-	Title string          `json:"title,omitempty"`
-	Cost  decimal.Decimal `json:"cost"`
-	Year  float64         `json:"year"`            // first time, from when the option starts
-	Every float64         `json:"every,omitempty"` // years between; 0 is once
-	Until float64         `json:"until,omitempty"` // last year it may fall in; 0 is no end
-	Only  *Scenario       `json:"only,omitempty"`  // the one case in which it happens; nil is all
+	Title string
+	Cost  decimal.Decimal
+	Year  float64   // first time, from when the option starts
+	Every float64   // years between; 0 is once
+	Until float64   // last year it may fall in; 0 is no end
+	Only  *Scenario // the one case in which it happens; nil is all
 }
 
 // Option is one way to go: a remedy, or leaving things as they are. All money
 // is in prices of today.
 type Option struct {
-	ID    string          `json:"id"`
-	Title string          `json:"title,omitempty"`
-	First decimal.Decimal `json:"first"` // paid at the start; negative is received
+	ID    string
+	Title string
+	First decimal.Decimal // paid at the start; negative is received
 	// Renewal is paid each time the life ends; not given, it is First again.
-	Renewal decimal.NullDecimal `json:"renewal,omitzero"`
+	Renewal decimal.NullDecimal
 	// Then is the option that takes over at the end of the first life, as a
 	// patch is followed by a replacement; empty repeats this one.
-	Then string `json:"then,omitempty"`
-	Life Lives  `json:"life_years"`
+	Then string
+	Life Lives
 	// Forever is an option that is never renewed; Life is not used.
-	Forever    bool            `json:"forever,omitempty"`
-	Upkeep     decimal.Decimal `json:"upkeep"`               // at the end of each year; negative is income
-	UpkeepRise decimal.Decimal `json:"upkeep_rise,omitzero"` // more each year than the year before, anew in each life
-	Salvage    decimal.Decimal `json:"salvage,omitzero"`     // received at the end of each life; negative is cost of removal
-	Events     []Event         `json:"events,omitempty"`
+	Forever    bool
+	Upkeep     decimal.Decimal // at the end of each year; negative is income
+	UpkeepRise decimal.Decimal // more each year than the year before, anew in each life
+	Salvage    decimal.Decimal // received at the end of each life; negative is cost of removal
+	Events     []Event
 }
 
 // Prices says in which money a rate and an escalation are given and totals come

@@ -34,7 +34,7 @@ func compute(in *input, book prices.Book) (output, error) {
 	var options []cost.Option
 	for _, o := range out.options {
 		if o.RuledOut == "" {
-			options = append(options, o.Option)
+			options = append(options, o.cost())
 		}
 	}
 	if out.comparison, err = cost.Compare(options, in.Horizon); err != nil {
@@ -49,6 +49,9 @@ func (out *output) price(in *input, book prices.Book) ([]*cost.Spread, error) {
 	out.estimates = make([]*cost.Estimate, len(out.options))
 	spreads := make([]*cost.Spread, len(out.options))
 	var faults manway.InputErrors
+	if in.Terms.Currency != in.Horizon.Currency {
+		faults.Add("Terms.Currency", string(in.Terms.Currency), string(in.Horizon.Currency)+", the currency of the horizon")
+	}
 	for i := range out.options {
 		o := &out.options[i]
 		if len(o.Scope) == 0 || o.RuledOut != "" {
@@ -71,7 +74,7 @@ func (out *output) price(in *input, book prices.Book) ([]*cost.Spread, error) {
 		if !e.Complete {
 			faults.Add(at+".Scope", "no price for "+e.Missing[0].Code+": "+e.Missing[0].Reason, "a price for every line, since options are compared by it")
 		}
-		o.First, out.estimates[i], spreads[i] = e.Total, &e, spread
+		o.First.Decimal, out.estimates[i], spreads[i] = e.Total, &e, spread
 	}
 	return spreads, faults.Err()
 }
@@ -114,7 +117,7 @@ func (out *output) write(in *input, spreads []*cost.Spread) cost.Quote {
 	}
 	for i, o := range out.options {
 		w := cost.Way{
-			Title: o.Title, Cures: o.Cures, Delays: o.Delays, Leaves: o.Leaves, Price: o.First, Life: o.Life,
+			Title: o.Title, Cures: o.Cures, Delays: o.Delays, Leaves: o.Leaves, Price: o.First.Decimal, Life: o.Life,
 			NeedsEntry: o.NeedsEntry, NeedsDig: o.NeedsDig, NeedsPump: o.NeedsPump, Permit: o.Permit, RuledOut: o.RuledOut,
 		}
 		if w.Title == "" {

@@ -16,39 +16,74 @@ import (
 // input is one question as it is read: patch or replacement, or a list of
 // options.
 type input struct {
-	ID            string           `json:"id"`
-	Title         string           `json:"title"`
-	Site          string           `json:"site"`
-	On            *manway.Date     `json:"on"`
-	Patch         *decimal.Decimal `json:"patch"`
-	PatchLife     *lives           `json:"patch_life"`
-	PatchUpkeep   decimal.Decimal  `json:"patch_upkeep"`
-	Replace       *decimal.Decimal `json:"replace"`
-	ReplaceLife   *lives           `json:"replace_life"`
-	ReplaceUpkeep decimal.Decimal  `json:"replace_upkeep"`
-	Horizon       cost.Horizon     `json:"horizon"`
-	Options       []option         `json:"options"`
-	Saw           []string         `json:"saw"`
-	Means         []string         `json:"means"`
-	Conditions    []string         `json:"conditions"`
-	Ranges        []prices.Range   `json:"ranges"`
-	Draws         int              `json:"draws"`
-	Seed          uint64           `json:"seed"`
-	Terms         prices.Terms     `json:"terms"`
+	ID            string         `json:"id"`
+	Title         string         `json:"title"`
+	Site          string         `json:"site"`
+	On            *manway.Date   `json:"on"`
+	Patch         *prices.Number `json:"patch"`
+	PatchLife     *lives         `json:"patch_life"`
+	PatchUpkeep   prices.Number  `json:"patch_upkeep"`
+	Replace       *prices.Number `json:"replace"`
+	ReplaceLife   *lives         `json:"replace_life"`
+	ReplaceUpkeep prices.Number  `json:"replace_upkeep"`
+	Horizon       cost.Horizon   `json:"horizon"`
+	Options       []option       `json:"options"`
+	Saw           []string       `json:"saw"`
+	Means         []string       `json:"means"`
+	Conditions    []string       `json:"conditions"`
+	Ranges        []prices.Range `json:"ranges"`
+	Draws         int            `json:"draws"`
+	Seed          uint64         `json:"seed"`
+	Terms         prices.Terms   `json:"terms"`
 }
 
 // option is a way to go, what it takes and what it does.
 type option struct {
-	cost.Option
-	Scope      []prices.Item `json:"scope"`
-	Cures      []string      `json:"cures"`
-	Delays     []string      `json:"delays"`
-	Leaves     []string      `json:"leaves"`
-	NeedsEntry bool          `json:"needs_entry"`
-	NeedsDig   bool          `json:"needs_dig"`
-	NeedsPump  bool          `json:"needs_pump"`
-	Permit     string        `json:"permit"`
-	RuledOut   string        `json:"ruled_out"`
+	ID         string         `json:"id" strict:"required"`
+	Title      string         `json:"title"`
+	First      prices.Number  `json:"first"`
+	Renewal    *prices.Number `json:"renewal"`
+	Then       string         `json:"then"`
+	Life       cost.Lives     `json:"life_years"`
+	Forever    bool           `json:"forever"`
+	Upkeep     prices.Number  `json:"upkeep"`
+	UpkeepRise prices.Number  `json:"upkeep_rise"`
+	Salvage    prices.Number  `json:"salvage"`
+	Events     []event        `json:"events"`
+	Scope      []prices.Item  `json:"scope"`
+	Cures      []string       `json:"cures"`
+	Delays     []string       `json:"delays"`
+	Leaves     []string       `json:"leaves"`
+	NeedsEntry bool           `json:"needs_entry"`
+	NeedsDig   bool           `json:"needs_dig"`
+	NeedsPump  bool           `json:"needs_pump"`
+	Permit     string         `json:"permit"`
+	RuledOut   string         `json:"ruled_out"`
+}
+
+// event is a cost at a known year, once or again and again.
+type event struct {
+	Title string         `json:"title"`
+	Cost  prices.Number  `json:"cost"`
+	Year  float64        `json:"year"`
+	Every float64        `json:"every"`
+	Until float64        `json:"until"`
+	Only  *cost.Scenario `json:"only"`
+}
+
+// cost is the option in the terms of the library.
+func (o option) cost() cost.Option {
+	out := cost.Option{
+		ID: o.ID, Title: o.Title, First: o.First.Decimal, Then: o.Then, Life: o.Life, Forever: o.Forever,
+		Upkeep: o.Upkeep.Decimal, UpkeepRise: o.UpkeepRise.Decimal, Salvage: o.Salvage.Decimal,
+	}
+	if o.Renewal != nil {
+		out.Renewal = decimal.NewNullDecimal(o.Renewal.Decimal)
+	}
+	for _, e := range o.Events {
+		out.Events = append(out.Events, cost.Event{Title: e.Title, Cost: e.Cost.Decimal, Year: e.Year, Every: e.Every, Until: e.Until, Only: e.Only})
+	}
+	return out
 }
 
 // lives is good, usual and bad as a flag or a cell has them: 6 3 1, or 3.
@@ -82,19 +117,12 @@ func flags(fs *flag.FlagSet, in *input) {
 	in.Terms.Currency = "USD"
 	fs.StringVar(&in.ID, "id", "", "name of the record")
 	fs.StringVar(&in.Title, "title", "", "what is to be decided")
-	amount := func(set func(decimal.Decimal)) func(string) error {
-		return func(s string) error {
-			d, err := prices.ReadDecimal(s)
-			set(d)
-			return err
-		}
-	}
-	fs.Func("patch", "`COST` of the cheap measure", amount(func(d decimal.Decimal) { in.Patch = &d }))
+	record.Optional(fs, &in.Patch, "patch", "`COST` of the cheap measure")
 	record.Optional(fs, &in.PatchLife, "patch-life", "`YEARS` that it lasts: good, usual, bad, or one number")
-	fs.Func("patch-upkeep", "`COST` of its upkeep a year", amount(func(d decimal.Decimal) { in.PatchUpkeep = d }))
-	fs.Func("replace", "`COST` of the replacement", amount(func(d decimal.Decimal) { in.Replace = &d }))
+	fs.Func("patch-upkeep", "`COST` of its upkeep a year", func(s string) error { return in.PatchUpkeep.UnmarshalText([]byte(s)) })
+	record.Optional(fs, &in.Replace, "replace", "`COST` of the replacement")
 	record.Optional(fs, &in.ReplaceLife, "replace-life", "`YEARS` that it lasts: good, usual, bad, or one number")
-	fs.Func("replace-upkeep", "`COST` of its upkeep a year", amount(func(d decimal.Decimal) { in.ReplaceUpkeep = d }))
+	fs.Func("replace-upkeep", "`COST` of its upkeep a year", func(s string) error { return in.ReplaceUpkeep.UnmarshalText([]byte(s)) })
 	fs.IntVar(&in.Horizon.Years, "years", in.Horizon.Years, "`YEARS` over which they are compared")
 	fs.TextVar(&in.Horizon.Rate, "rate", in.Horizon.Rate, "discount `RATE` a year, such as \"3 %\"")
 	fs.TextVar(&in.Horizon.Escalation, "escalation", in.Horizon.Escalation, "`RATE` at which prices rise a year")
@@ -123,9 +151,9 @@ func (in *input) pair() ([]option, error) {
 	if err := faults.Err(); err != nil {
 		return nil, err
 	}
-	patch := cost.Option{ID: "patch", Title: "Patch, again each time", First: *in.Patch, Upkeep: in.PatchUpkeep, Life: cost.Lives(*in.PatchLife)}
-	replace := cost.Option{ID: "replace", Title: "Replace now", First: *in.Replace, Upkeep: in.ReplaceUpkeep, Life: cost.Lives(*in.ReplaceLife)}
+	patch := option{ID: "patch", Title: "Patch, again each time", First: *in.Patch, Upkeep: in.PatchUpkeep, Life: cost.Lives(*in.PatchLife)}
+	replace := option{ID: "replace", Title: "Replace now", First: *in.Replace, Upkeep: in.ReplaceUpkeep, Life: cost.Lives(*in.ReplaceLife)}
 	later := patch
 	later.ID, later.Title, later.Then = "patch-then-replace", "Patch once, then replace", "replace"
-	return []option{{Option: patch}, {Option: replace}, {Option: later}}, nil
+	return []option{patch, replace, later}, nil
 }

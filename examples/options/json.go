@@ -32,6 +32,8 @@ func writeJSON(j *record.JSON, in *input, out *output) {
 		j.Text("dear", b.Dear)
 		whenJSON(j, "repeating", b.Repeating)
 		whenJSON(j, "deferring", b.Deferring)
+		whenJSON(j, "payback", b.Payback)
+		whenJSON(j, "discounted_payback", b.Discounted)
 		j.End()
 	}
 	j.End()
@@ -86,7 +88,7 @@ func (out *output) optionJSON(j *record.JSON, i int) {
 	j.Object("")
 	j.Text("id", o.ID)
 	j.Text("title", o.Title)
-	j.Text("first", fixed(c, o.First))
+	j.Text("first", fixed(c, o.First.Decimal))
 	if o.RuledOut != "" {
 		j.Text("ruled_out", o.RuledOut)
 	}
@@ -128,6 +130,9 @@ func (out *output) optionJSON(j *record.JSON, i int) {
 			j.Text("unused_life", fixed(c, k.UnusedLife))
 			j.Text("present_value", fixed(c, k.PresentValue))
 			j.Text("equivalent_annual", fixed(c, k.EquivalentAnnual))
+			if k.Repeated.Valid {
+				j.Text("repeated_annual", fixed(c, k.Repeated.Decimal))
+			}
 			j.List("curve")
 			for _, m := range k.Curve {
 				j.Text("", fixed(c, m.Paid))

@@ -32,10 +32,11 @@
 // forever is never renewed. Negative costs are income.
 //
 // The answer has plain totals paid by years 5, 10 and 20 for the owner; and
-// present value, equivalent annual cost, break-even life of the cheaper one (as
-// often repeated, and as putting the dearer one off), the values of rate,
-// horizon, cost and life at which the answer flips, and what moves each yearly
-// cost, for the desk. html is the owner's quote with the chart of cost against
+// present value, equivalent annual cost over the horizon, the yearly cost of each
+// option repeated alike, break-even life of the cheaper one (as often repeated,
+// and as putting the dearer one off), payback of the dearer one, the values of
+// rate, horizon, cost and life at which the answer flips, and what moves each
+// yearly cost, for the desk. html is the owner's quote with the chart of cost against
 // years, ready to sign; svg is the chart alone.
 package main
 

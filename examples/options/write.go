@@ -32,7 +32,7 @@ func command() record.Command[input, output] {
 		Text: writeText,
 		JSON: writeJSON,
 		Columns: []string{"id", "option", "scenario", "life_years", "first", "paid_year_5", "paid_year_10", "paid_year_20", "paid_in_all",
-			"unused_life", "present_value", "equivalent_annual", "currency"},
+			"unused_life", "present_value", "equivalent_annual", "repeated_annual", "currency"},
 		Rows:      writeRows,
 		Documents: map[string]func(io.Writer, *input, *output) error{"svg": writeSVG, "html": writeHTML},
 	}
@@ -46,10 +46,10 @@ func writeText(w io.Writer, in *input, out *output) error {
 	h := c.Horizon
 	fmt.Fprintf(w, "\nFOR THE DESK: %d years at %s %s, prices rising %s a year, unused life by %s\n\n", h.Years, h.Rate, h.Prices, h.Escalation, h.Unused)
 	table := tabwriter.NewWriter(w, 0, 0, 2, ' ', tabwriter.AlignRight)
-	fmt.Fprintf(table, "option\tcase\tlife, yr\tpaid in all\tunused\tpresent value\ta year\t\n")
+	fmt.Fprintf(table, "option\tcase\tlife, yr\tpaid in all\tunused\tpresent value\ta year\trepeated, a year\t\n")
 	for _, o := range c.Options {
 		for s, k := range o.Courses {
-			fmt.Fprintf(table, "%s\t%s\t%s\t%s\t%s\t%s\t%s\t\n", o.ID, cost.Scenario(s), life(k.Life), fixed(c, k.Marks[len(k.Marks)-1].Paid), fixed(c, k.UnusedLife), fixed(c, k.PresentValue), fixed(c, k.EquivalentAnnual))
+			fmt.Fprintf(table, "%s\t%s\t%s\t%s\t%s\t%s\t%s\t%s\t\n", o.ID, cost.Scenario(s), life(k.Life), fixed(c, k.Marks[len(k.Marks)-1].Paid), fixed(c, k.UnusedLife), fixed(c, k.PresentValue), fixed(c, k.EquivalentAnnual), repeated(c, k))
 		}
 	}
 	if err := table.Flush(); err != nil {
@@ -91,8 +91,24 @@ func writeFlips(w io.Writer, c cost.Comparison) {
 
 // sentence says how long the cheaper option must last.
 func sentence(b cost.BreakEven) string {
-	return fmt.Sprintf("%s against %s: done again each time, it breaks even %s; putting %s off, %s.",
-		b.Cheap, b.Dear, when(b.Repeating), b.Dear, when(b.Deferring))
+	s := b.Cheap + " against " + b.Dear + ": "
+	if b.Repeating.State == cost.NotJudged && b.Deferring.State == cost.NotJudged {
+		s += "break-even not judged, " + b.Repeating.Reason
+	} else {
+		if b.Repeating.State != cost.NotJudged {
+			s += "done again each time, it breaks even " + when(b.Repeating) + "; "
+		}
+		s += "putting " + b.Dear + " off, it breaks even " + when(b.Deferring)
+	}
+	return s + "; the higher first cost of " + b.Dear + " " + back(b.Payback, "") + ", " + back(b.Discounted, " discounted") + "."
+}
+
+// back says when a higher first cost has come back.
+func back(w cost.When, how string) string {
+	if w.State == cost.InYears {
+		return fmt.Sprintf("comes back%s by year %.1f", how, w.Years)
+	}
+	return "does not come back" + how
 }
 
 func when(w cost.When) string {
@@ -116,6 +132,14 @@ func value(p cost.Parameter, v float64) string {
 		return fmt.Sprintf("%.4g years", v)
 	}
 	return fmt.Sprintf("%.2f", v)
+}
+
+// repeated is the yearly cost of the option repeated alike, empty where it is not.
+func repeated(c cost.Comparison, k cost.Course) string {
+	if !k.Repeated.Valid {
+		return ""
+	}
+	return fixed(c, k.Repeated.Decimal)
 }
 
 func life(years float64) string {
@@ -156,6 +180,7 @@ func writeRows(r *record.Row, in *input, out *output) {
 			r.Text(fixed(c, k.UnusedLife))
 			r.Text(fixed(c, k.PresentValue))
 			r.Text(fixed(c, k.EquivalentAnnual))
+			r.Text(repeated(c, k))
 			r.Text(string(c.Horizon.Currency))
 		}
 	}
@@ -165,7 +190,7 @@ func writeRows(r *record.Row, in *input, out *output) {
 func (out *output) first(id string) decimal.Decimal {
 	for _, o := range out.options {
 		if o.ID == id {
-			return o.First
+			return o.First.Decimal
 		}
 	}
 	return decimal.Decimal{}

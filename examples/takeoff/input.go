@@ -5,8 +5,6 @@ import (
 	"strconv"
 	"strings"
 
-	"github.com/shopspring/decimal"
-
 	"manway.example/manway"
 	"manway.example/manway/cost"
 	"manway.example/manway/examples/internal/prices"
@@ -126,8 +124,8 @@ func flags(fs *flag.FlagSet, in *input) {
 	fs.TextVar(&in.Band.Hose, "base-hose", in.Band.Hose, "`LENGTH` of hose that the base price covers")
 	fs.TextVar(&in.Band.Cover, "base-cover", in.Band.Cover, "`DEPTH` of soil that the base price covers")
 	fs.IntVar(&in.Band.Lids, "base-lids", in.Band.Lids, "`NUMBER` of lids that the base price covers")
-	percent := func(d *decimal.Decimal) func(string) error {
-		return func(s string) (err error) { *d, err = prices.ReadDecimal(s); return err }
+	percent := func(n *prices.Number) func(string) error {
+		return func(s string) error { return n.UnmarshalText([]byte(s)) }
 	}
 	fs.TextVar(&in.Terms.Rounding, "rounding", cost.HalfEven, "`RULE` for ties: half-even or half-up")
 	fs.Func("overhead", "`PERCENT` of cost and contingency", percent(&in.Terms.OverheadPercent))
