@@ -134,7 +134,7 @@ func schema(typ reflect.Type, doc string, all map[string]map[string]string) obje
 		properties, required := object{}, []string{}
 		for _, f := range reflect.VisibleFields(typ) {
 			name := f.Tag.Get("json")
-			if name == "" || f.Anonymous {
+			if name == "" || name == "-" || f.Anonymous {
 				continue
 			}
 			from := typ.Name()
@@ -197,7 +197,7 @@ func blank(typ reflect.Type, all map[string]map[string]string) any {
 	var o object
 	for _, f := range reflect.VisibleFields(typ) {
 		name := f.Tag.Get("json")
-		if name == "" || f.Anonymous || name == "//" {
+		if name == "" || name == "-" || f.Anonymous || name == "//" {
 			continue
 		}
 		line := name + ": " + all[typ.Name()][f.Name]

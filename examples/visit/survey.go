@@ -46,6 +46,10 @@ type Survey struct {
 	Rules []string `json:"rules"`
 	// Answers of the owner to earlier offers.
 	Offers []Offer `json:"offers"`
+
+	// Tolerances are taken out of lengths that were written with one, such as
+	// "41 in ± 1 in"; they are no field of the survey's text.
+	Tolerances []Tolerance `json:"-"`
 }
 
 // Remark lets every object of a survey carry lines that are not read: a survey

@@ -54,6 +54,11 @@ func (s Survey) Validate() error {
 		faults.Under(fmt.Sprintf("Offers[%d]", i), o.validate())
 	}
 	s.openedOrNotRead(&faults)
+	for _, t := range s.Tolerances {
+		if _, err := s.moved(t.Path, 0); err != nil {
+			faults.Add(t.Path, "± "+t.Off.String(), "a length that was measured; this carries no tolerance")
+		}
+	}
 	return faults.Err()
 }
 

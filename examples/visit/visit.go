@@ -18,6 +18,7 @@ type Visit struct {
 	Float    FloatAnswer
 	Roof     tank.RoofStrength
 	Options  OptionsAnswer
+	Spreads  []Spread // how far figures may be off, where the survey carries tolerances
 	Sections []Section
 }
 
@@ -41,7 +42,7 @@ func Run(s Survey, prices cost.Book) (Visit, error) {
 	}
 	v := Visit{Survey: s, Tank: t}
 	for _, step := range []func() error{
-		v.reachAll, v.roof, v.float, v.pump, v.judge, func() error { return v.price(prices) },
+		v.reachAll, v.roof, v.float, v.pump, v.judge, func() error { return v.price(prices) }, func() error { return v.spread(prices) },
 	} {
 		if err := step(); err != nil {
 			return Visit{}, err
@@ -56,7 +57,7 @@ func (v Visit) sections() []Section {
 	list := []Section{
 		v.firstSection(), v.sawSection(), v.drawingSection(), v.tankSection(), v.pumpSection(), v.arrivalSection(), v.nextSection(),
 		v.reachSection(), v.lidSection(), v.remedySection(), v.floatSection(), v.crewSection(), v.closeSection(), v.unknownSection(),
-		v.structureSection(), v.rulesSection(), v.materialSection(), v.chartSection(),
+		v.structureSection(), v.rulesSection(), v.spreadSection(), v.materialSection(), v.chartSection(),
 	}
 	for i := range list {
 		list[i].System = v.Survey.Units
