@@ -93,14 +93,12 @@ func within(faults *manway.InputErrors, field string, x, limit manway.Length) {
 	}
 }
 
-// shrunk is the inside of a head whose outside is h, for walls of even
-// thickness.
-func (h Head) shrunk(wall manway.Length) Head {
+// shrunk is the inside of a head whose outside is h, on a cylinder of outside
+// radius r, for walls of even thickness.
+func (h Head) shrunk(r, wall manway.Length) Head {
 	switch h.Form {
 	case Ellipsoidal, SphericalCap:
-		if h.Depth != 0 {
-			h.Depth -= wall
-		}
+		h.Depth = manway.Length(h.reach(float64(r))) - wall
 	case Torispherical:
 		h.Crown -= wall
 		h.Knuckle -= wall

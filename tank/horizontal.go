@@ -34,7 +34,8 @@ func (c HorizontalCylinder) validate(faults *manway.InputErrors) {
 }
 
 func (c HorizontalCylinder) shrunk(wall, _, _ manway.Length) Shape {
-	inside := HorizontalCylinder{c.Diameter - 2*wall, c.Length, c.Inlet.shrunk(wall), c.Outlet.shrunk(wall)}
+	r := c.Diameter / 2
+	inside := HorizontalCylinder{c.Diameter - 2*wall, c.Length, c.Inlet.shrunk(r, wall), c.Outlet.shrunk(r, wall)}
 	for _, h := range [...]Head{c.Inlet, c.Outlet} {
 		if h.Form == Flat {
 			inside.Length -= wall

@@ -247,8 +247,8 @@ func (t *Tank) surface(depth float64) float64 {
 	return a
 }
 
-// Readings of a tape: inside sizes to the half inch, the same for each wall.
-// Common practice.
+// tapeReading is how far a size may be off either way, and each wall the same:
+// common practice.
 const tapeReading = 0.5 * manway.Inch
 
 // Volumes of nominal tanks against their nominal gallons, from the four sizes
@@ -259,8 +259,8 @@ const (
 )
 
 // Range is how much or little the tank may hold below a depth, given what its
-// sizes rest on: inside sizes read to 1/2 in; outside sizes and walls each read
-// to 1/2 in; nominal gallons by what such tanks hold. It is false for a survey,
+// sizes rest on: inside sizes within 1/2 in; outside sizes and each wall within
+// 1/2 in; nominal gallons by what such tanks hold. It is false for a survey,
 // which has no sizes.
 //
 // Errors: as Volume.
