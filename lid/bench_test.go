@@ -32,7 +32,7 @@ var calculations = []struct {
 	{"Bend/disc", func() error { _, err := lids["disc"].Bend(BendCase{}); return err }},
 	{"Bend/slab", func() error { _, err := lids["slab"].Bend(BendCase{}); return err }},
 	{"HandForceAt", func() error { HandForceAt(PullTwoHands, 40*in); return nil }},
-	{"FilterLimit", func() error { _, err := FilterLimit(BelowMidShin, true, false); return err }},
+	{"Filter.Limit", func() error { _, err := Filter{Far: true}.Limit(); return err }},
 	{"HoleCoverLoad", func() error { _, err := HoleCoverLoad(1300 * manway.PoundForce); return err }},
 	{"SidePull", func() error {
 		_, err := SidePull{20 * manway.PoundForce, 4 * manway.Foot, 0.48 * in}.Tension()

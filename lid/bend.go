@@ -83,7 +83,7 @@ func (c BendCase) Validate() error {
 // D + 1.6 L, and twice the person as a hole cover must carry (29 CFR
 // 1926.502(i)(2)). A plug and a stepped lid are taken at the full thickness in
 // the middle; flange, shear and recesses are not judged here. Lids of other
-// materials are not judged: keep off.
+// materials and pieces of a round lid are not judged: keep off.
 //
 // It fails with [manway.InputErrors] as [Lid.Validate] does, and where the
 // span is beyond the lid. Sources: Timoshenko and Woinowsky-Krieger; Roark
@@ -211,6 +211,8 @@ func plainStatus(l Lid, steel manway.SteelState) (manway.Status, string) {
 	switch {
 	case l.Material != OfConcrete:
 		return manway.NotJudged, "only concrete is judged by its size: keep off"
+	case l.Shape.Round() && l.Pieces > 1:
+		return manway.NotJudged, "the pieces of a round lid are not judged: figures of the whole one for comparison"
 	case steel == manway.SteelNone:
 		return manway.NotPermitted, "the code does not permit plain concrete to span free: figures for comparison"
 	case steel == manway.SteelKnown:

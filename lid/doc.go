@@ -19,6 +19,17 @@
 // to the shape must be left 0. Loss is the thickness gone since the lid was
 // made: it is taken off for strength and never off the weight.
 //
+// # Sources
+//
+//	lift*.go, outside.go   Pub. 94-110 (1994, rev. 2021), every figure by page
+//	team.go, filter.go     HSE L23; MIL-STD-1472D
+//	pull.go                Ohio push-pull guideline
+//	method.go, seat.go     statics; PCI friction; measured shares of cover tools
+//	handle.go              ACI 318-19 chapter 17; 29 CFR 1926.704
+//	airloss.go             ISO 9223 and 9224 (2012)
+//	guardrules.go          each rule its own text
+//	plate.go, bend.go      Timoshenko and Woinowsky-Krieger; Roark; ACI 318-19
+//
 // # What it refuses
 //
 // No reach is ever taken that means standing astride the hole. Kneeling, one

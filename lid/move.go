@@ -12,6 +12,7 @@ type MoveCase struct {
 	Bar        Bar           // pry bar; zero: a 48 in bar on a block 4 in from its tip
 	HandHeight manway.Length // of the hands when pulling along, 32 to 48 in; 0: not known
 	Slings     Slings
+	Below      manway.Length // ground under the lid's rim below the feet of who lifts, as in a pit, 0 to 6 ft
 	Edition    Edition
 	Grip       Grip
 	Outside    Outside // what of this lift the lifting equation does not cover
@@ -84,6 +85,7 @@ func (c MoveCase) validateRest(faults *manway.InputErrors) {
 	}
 	manway.WithinCount(faults, "Slings.Legs", c.Slings.Legs, 0, 4)
 	manway.Within(faults, "Slings.Lean", c.Slings.Lean, 0, 60*manway.Degree)
+	manway.Within(faults, "Below", c.Below, 0, 6*manway.Foot)
 	within(faults, "Edition", c.Edition, editions[:])
 	within(faults, "Grip", c.Grip, grips[:])
 	if c.Outside >= endOfOutside {
@@ -110,7 +112,7 @@ func (c MoveCase) validateRest(faults *manway.InputErrors) {
 // Beside the methods stands the one-person limit of the revised lifting
 // equation for the lid lifted flat from the ground at its near edge, the manual's
 // estimate of the reach, H = 10 in + half the width: never a reach over the
-// hole. A flat lid wider than 30 in has no one-person answer.
+// hole. Hands below the feet are not covered. A flat lid wider than 30 in has no one-person answer.
 //
 // It fails with [manway.InputErrors] as [Lid.Validate], [Seat.Validate] and
 // [MoveCase.Validate] do.
@@ -185,6 +187,8 @@ func possible(way Way, s Seating) (Answer, string) {
 			return No, "its far edge jams before the near edge is clear: lift it straight"
 		}
 		return s.Tip, ""
+	case Hoist:
+		return Yes, "only on slings round it, or on a lifting point shown to bear four times the load"
 	case Hook:
 		return Yes, "measured at one edge; a straight lift takes the whole weight"
 	}

@@ -111,6 +111,20 @@ func TestOnePerson(t *testing.T) {
 	}
 }
 
+// Hands at the rim of a lid deeper than they reach above the ground are below
+// the feet: no number.
+func TestBelowFeet(t *testing.T) {
+	for below, want := range map[manway.Length]Standing{0: Limited, 5 * in: Limited, 7 * in: NotCovered} {
+		m, err := lids["disc"].Move(MoveCase{Below: below})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if m.OnePerson.Standing != want || (want == NotCovered) != (m.OnePerson.Outside == BelowFeet) {
+			t.Errorf("%v below the feet: %v, %v", below, m.OnePerson.Standing, m.OnePerson.Outside)
+		}
+	}
+}
+
 func TestCrewLimitCounts(t *testing.T) {
 	l := lids["disc"]
 	l.Measured = 120 * manway.Pound

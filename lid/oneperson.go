@@ -20,6 +20,9 @@ func (l Lid) edgeLift(c MoveCase, load manway.Mass) Lift {
 	if c.Edition == MetricEdition {
 		hands = rimHeightM
 	}
+	if hands -= c.Below; hands < 0 {
+		hands, c.Outside = 0, c.Outside|BelowFeet
+	}
 	// The manual's estimate for low hands: half the width and 10 in (25 cm).
 	reach := times(k.length, k.beyondLow) + l.across()/2
 	return Lift{

@@ -26,10 +26,11 @@ const (
 	SlipperyGround                       // friction of the foot below 0.4: mud, ice, wet grass
 	HotOrCold                            // outside 66 to 79 F (19 to 26 C) or 35 to 50 % humidity
 	WithOtherPersons                     // a lift by more than one person
+	BelowFeet                            // hands below the ground that the feet stand on
 	endOfOutside
 )
 
-var outsideWords = [...]string{"kneeling", "one-handed", "confined", "astride", "unstable", "carrying", "fast", "slippery", "hot or cold", "other persons"}
+var outsideWords = [...]string{"kneeling", "one-handed", "confined", "astride", "unstable", "carrying", "fast", "slippery", "hot or cold", "other persons", "below feet"}
 
 // String is the conditions, separated by commas.
 func (o Outside) String() string { return strings.Join(o.List(), ", ") }

@@ -125,6 +125,20 @@ func TestBendWorksByHand(t *testing.T) {
 	}
 }
 
+func TestBendRoundPieces(t *testing.T) {
+	l := lids["disc"]
+	l.Pieces = 2
+	b, err := l.Bend(BendCase{Steel: manway.Reinforcement{State: manway.SteelNone}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range b.Checks {
+		if c.Status != manway.NotJudged || c.Reason == "" {
+			t.Errorf("half of a disc: %+v", c)
+		}
+	}
+}
+
 func TestBendWear(t *testing.T) {
 	last := math.Inf(1)
 	for _, loss := range []manway.Length{0, 0.5 * in, 1 * in, 2 * in, 2.9 * in} {

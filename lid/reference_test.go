@@ -115,7 +115,14 @@ var checks = map[string]rowCheck{
 	"filter": func(t *testing.T, row reftable.Row) {
 		var z Zone
 		row.Read(t, "zone", &z)
-		got, err := FilterLimit(z, yes(t, row, "far"), yes(t, row, "women"))
+		f := Filter{Zone: z, Far: yes(t, row, "far"), Women: yes(t, row, "women")}
+		if _, ok := row.Lookup("turn"); ok {
+			row.Read(t, "turn", &f.Turn)
+		}
+		if _, ok := row.Lookup("frequency"); ok {
+			f.Frequency = row.Float(t, "frequency")
+		}
+		got, err := f.Limit()
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -58,7 +58,7 @@ func (a *alone) compute(in *input, f *gathered) {
 		a.hasCover = !f.keep("fails_at", err)
 	}
 	if in.Filter != nil {
-		a.filter, err = lid.FilterLimit(in.Filter.Zone, in.Filter.Far, in.Filter.Women)
+		a.filter, err = lid.Filter(*in.Filter).Limit()
 		a.hasFilter = !f.keep("filter", err)
 		if in.Filter.Women {
 			a.cautions |= manway.RememberedFigure

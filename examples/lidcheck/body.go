@@ -26,7 +26,7 @@ func (in *input) body() lid.Lid {
 func (in *input) moving() lid.MoveCase {
 	c := lid.MoveCase{
 		Crew: lid.Crew(in.Crew), Bond: in.Bond, Bar: lid.Bar(in.Bar), HandHeight: in.HandHeight,
-		Slings: lid.Slings(in.Slings), Edition: in.Edition, Grip: in.Grip, Outside: in.Outside,
+		Slings: lid.Slings(in.Slings), Below: in.Below, Edition: in.Edition, Grip: in.Grip, Outside: in.Outside,
 	}
 	s := in.Seat
 	c.Seat = lid.Seat{Fit: s.Fit, Opening: s.Opening, OpeningLong: s.OpeningLong, Depth: s.Depth, DrivenBy: s.DrivenBy}

@@ -36,6 +36,7 @@ type input struct {
 	Bar            bar           `json:"bar"`
 	HandHeight     manway.Length `json:"hand_height"`
 	Slings         slings        `json:"slings"`
+	Below          manway.Length `json:"below"`
 	Edition        lid.Edition   `json:"edition"`
 	Grip           lid.Grip      `json:"grip"`
 	Outside        lid.Outside   `json:"outside"`
@@ -181,9 +182,11 @@ type work struct {
 }
 
 type filter struct {
-	Zone  lid.Zone `json:"zone"`
-	Far   bool     `json:"far"`
-	Women bool     `json:"women"`
+	Zone      lid.Zone     `json:"zone"`
+	Far       bool         `json:"far"`
+	Women     bool         `json:"women"`
+	Turn      manway.Angle `json:"turn"`
+	Frequency float64      `json:"frequency"`
 }
 
 type hand struct {
@@ -220,6 +223,7 @@ func flags(fs *flag.FlagSet, in *input) {
 		{&in.Flange, "flange", "`LENGTH` thickness of the upper, wider part of a stepped lid"},
 		{&in.Loss, "loss", "`LENGTH` thickness gone from it"},
 		{&in.HandHeight, "hand-height", "`LENGTH` of the hands when pulling along; not known if left out"},
+		{&in.Below, "below", "`LENGTH` by which the ground under the lid is below the feet, as in a pit"},
 		{&in.Span, "span", "`LENGTH` between supports; the width of the lid if left out"},
 		{&in.Long, "long", "`LENGTH` the same along a slab"},
 		{&in.Overburden.Depth, "overburden", "`LENGTH` soil or gravel on top"},

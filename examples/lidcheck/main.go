@@ -29,8 +29,9 @@
 // allowance for dirt and ice at the first pull that the crew declares. crew is
 // how many and what each will lift. outside lists what the lifting equation does
 // not cover: kneeling, one-handed, confined, astride, unstable, carrying, fast,
-// slippery, hot or cold, other persons; then it gives no number. edition is us
-// or metric.
+// slippery, hot or cold, other persons, below feet; then it gives no number.
+// below is by how much the ground under the lid is below the feet, as in a pit.
+// edition is us or metric.
 //
 // Strength. span is between supports, else the lid's width; person who stands
 // on it; steel.state none, unknown or known. No lid passes this screening.
