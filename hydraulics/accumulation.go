@@ -31,6 +31,7 @@ func Accumulations() []Accumulation {
 		{Name: "household table", Condition: "US houses, sludge and scum; derived from the table", Rate: manclRate * litresPerGallon, Power: 1, From: 0.1, To: 32, Source: manway.Citation{Source: Mancl1984, Place: "fit to the table"}},
 		{Name: "Ireland, first half year", Condition: "28 tanks, sludge", Rate: 92.7, Power: 1, From: 0, To: 0.5, Measured: true, Source: manway.Citation{Source: Gray1995, Place: "abstract"}},
 		{Name: "Ireland, any age", Condition: "28 tanks, sludge", Rate: 85.3, Power: 1, From: 0.5, To: 5, Measured: true, Source: manway.Citation{Source: Gray1995, Place: "abstract"}},
+		{Name: "Ireland, five years old", Condition: "sludge, packed with age", Rate: 0.178 * 365, Power: 1, From: 4, To: 6, Measured: true, Source: manway.Citation{Source: Gray1995, Place: "rate at five years"}},
 		{Name: "Ireland, first year", Condition: "27 tanks, sludge and scum", Rate: 250, Power: 1, From: 0, To: 1, Measured: true, Source: manway.Citation{Source: Gill2022, Place: "abstract"}},
 		{Name: "France, 33 systems", Condition: "design rate from measurements", Rate: 0.21 * 365, Power: 1, From: 0, To: 5, Measured: true, Source: manway.Citation{Source: Philip1993, Place: "abstract"}},
 		{Name: "US septage", Condition: "septage hauled", Rate: 65 * litresPerGallon, RateHigh: 70 * litresPerGallon, Power: 1, From: 1, To: 10, Measured: true, Source: manway.Citation{Source: CooperRezek1977, Place: "quoting Kolega"}},

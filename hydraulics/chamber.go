@@ -183,6 +183,9 @@ func (Dosing) Basis() []manway.Citation {
 	return []manway.Citation{{Source: manway.Practice, Place: "gallons per inch, dose and drawdown"}, {Source: USACEWetWell, Place: "chapter 7"}}
 }
 
+// Basis lists the sources of the flow from runs.
+func (Usage) Basis() []manway.Citation { return Dosing{}.Basis() }
+
 // Working is the dosing step by step.
 func (d Dosing) Working() manway.Working {
 	return manway.Working{

@@ -61,10 +61,10 @@ type DrainFlow struct {
 const CleansingVelocity = 2 * manway.FootPerSecond
 
 // greatestTheta is where Manning's flow in a circle is greatest: the root of
-// 5 θ cos θ - 3 θ = 2 sin θ, divided by θ - sin θ; depth 0.938 of the diameter.
+// 5 θ cos θ - 3 θ = 2 sin θ; depth 0.938 of the diameter.
 const greatestTheta = 5.27810713800067
 
-// factor is the flow of a full-width unit circle: √S/n × D^(8/3).
+// factor turns the conveyance of a circle of diameter 1 into flow: √S/n × D^(8/3).
 func (d Drain) factor() float64 {
 	return math.Sqrt(d.Slope) / d.N * math.Pow(float64(d.Diameter), 8./3)
 }
@@ -121,13 +121,11 @@ func (d Drain) AtFlow(q manway.Flow) (DrainFlow, error) {
 }
 
 // thetaForConveyance solves the angle for a conveyance of 0 to the greatest.
-// The unknown is the square root of the conveyance's leading power, so that the
-// function is nearly straight near 0.
+// Near 0 the conveyance goes as θ^(13/3): its power of 3/13 is nearly straight.
 func thetaForConveyance(want float64) (theta float64, steps int) {
 	if want <= 0 {
 		return 0, 0
 	}
-	// Near 0 the conveyance is θ^(13/3)/(48·12^(2/3))... : compare its 3/13 power.
 	const power = 3. / 13
 	target := math.Pow(want, power)
 	return rising(func(theta float64) float64 { return math.Pow(conveyance(theta), power) - target }, 0, greatestTheta)

@@ -75,3 +75,8 @@ func (g Gauge) Recalibrated() (tank.Surveyed, error) {
 	}
 	return s, nil
 }
+
+// Basis lists the source of the comparison.
+func (GaugeReading) Basis() []manway.Citation {
+	return []manway.Citation{{Source: manway.Practice, Place: "truck gauge against inches dropped"}}
+}

@@ -155,7 +155,9 @@ func (r HouseholdInterval) Working(h Household) manway.Working {
 func (h Household) Validate() error {
 	var faults manway.InputErrors
 	if h.PeopleKnown == Unknown {
-		manway.WithinCount(&faults, "People", h.People, 0, 0)
+		if h.People != 0 {
+			faults.Add("PeopleKnown", h.PeopleKnown.String(), "counted, about or owner says, since people are "+strconv.Itoa(h.People))
+		}
 	} else {
 		manway.WithinCount(&faults, "People", h.People, 1, 100)
 	}

@@ -220,6 +220,14 @@ func TestPipeFigures(t *testing.T) {
 				"concrete": hydraulics.NConcrete, "brick": hydraulics.NBrick, "corrugated": hydraulics.NCorrugated,
 			}[row.Input(t, "material")], manway.Ratio
 		},
+		"velocity at critical depth": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			h := must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: length(t, row, "diameter"), Open: 1}.Head(flow(t, row, "flow")))
+			return float64(h.Velocity), manway.KindVelocity
+		},
+		"head over the invert": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			h := must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: length(t, row, "diameter"), Open: 1}.Head(flow(t, row, "flow")))
+			return float64(h.Head), manway.KindLength
+		},
 		"critical depth": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			h := must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: length(t, row, "diameter"), Open: 1}.Head(flow(t, row, "flow")))
 			return float64(h.Critical), manway.KindLength

@@ -35,3 +35,6 @@ func (p Plan) Skipped(h Household) (Skipped, error) {
 	}
 	return s, nil
 }
+
+// Basis lists the sources of both intervals.
+func (Skipped) Basis() []manway.Citation { return HouseholdInterval{}.Basis() }

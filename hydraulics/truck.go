@@ -185,3 +185,11 @@ func (t Truck) Day(stops []manway.Volume) (Day, error) {
 	}
 	return day, nil
 }
+
+// Basis lists the source of the loads.
+func (Loads) Basis() []manway.Citation {
+	return []manway.Citation{{Source: manway.Practice, Place: "truck loads"}}
+}
+
+// Basis lists the source of the day.
+func (Day) Basis() []manway.Citation { return Loads{}.Basis() }
