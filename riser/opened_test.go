@@ -1,0 +1,43 @@
+package riser
+
+import (
+	"testing"
+
+	"manway.example/manway"
+	"manway.example/manway/tank"
+)
+
+// TestPitTakesSoilOffTheTank: what the pit digs away no longer holds the tank
+// down, by its weight; and walls that nobody could judge do not say yes.
+func TestPitTakesSoilOffTheTank(t *testing.T) {
+	box, err := tank.New(tank.Spec{Shape: tank.Box{Length: 8 * manway.Foot, Width: 4 * manway.Foot, Height: 5 * manway.Foot},
+		Wall: 3 * manway.Inch, Roof: 4 * manway.Inch, Floor: 4 * manway.Inch})
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := must(DigOf(Pit{Length: 30 * manway.Inch, Working: manway.Foot / 2, Depth: manway.Foot, Water: manway.GroundwaterAt(20 * manway.Foot)}))
+	soil := manway.Soil{Moist: 110 * manway.PoundPerCubicFoot, Saturated: 125 * manway.PoundPerCubicFoot, Friction: 30 * manway.Degree}
+	o, err := d.While(&box, tank.FloatCase{Cover: manway.Foot, Soil: soil}, tank.WallCase{Cover: manway.Foot})
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "soil gone", float64(o.Before.Down-o.During.Down), float64(d.Bank.Times(soil.Moist).Weight()), 1e-9)
+	if o.Emptying == Yes {
+		t.Error("walls with steel of which nothing is known were judged fit to be emptied")
+	}
+	if !o.Cautions.Has(manway.DoNotEmpty | manway.Screening) {
+		t.Errorf("cautions %v", o.Cautions)
+	}
+	wet := d
+	wet.Pit.Water = manway.GroundwaterAt(0)
+	o, err = wet.While(&box, tank.FloatCase{Cover: manway.Foot, Soil: soil}, tank.WallCase{Cover: manway.Foot})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if o.Emptying != No {
+		t.Errorf("an empty tank in water to grade floats: got %v, %v", o.Emptying, o.During.Factor)
+	}
+	if _, err := d.While(nil, tank.FloatCase{}, tank.WallCase{}); err == nil {
+		t.Error("no tank was accepted")
+	}
+}
