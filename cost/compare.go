@@ -27,7 +27,8 @@ type Course struct {
 	EquivalentAnnual decimal.Decimal // the present value as equal yearly payments over the horizon
 	// Repeated is the yearly cost over one life, for as long as the option is
 	// repeated alike, whatever the horizon, in prices of today; see
-	// [Option.OneLife]. It is not valid where the option is followed by another.
+	// [Option.OneLife]. It is not valid where the option is followed by another or
+	// renewed at another price.
 	Repeated decimal.NullDecimal
 	Curve    []Mark // paid by the end of every year, year 0 the first
 	Flows    []Flow
@@ -171,7 +172,7 @@ func (h Horizon) course(o Option, s Scenario, flows []Flow, pv float64, places i
 	}
 	c.Marks = append(c.Marks, c.Curve[h.Years])
 	c.PresentValue = money(pv)
-	if y, err := o.OneLife(s, h.net()); err == nil && o.Then == "" {
+	if y, err := o.OneLife(s, h.net()); err == nil && o.Then == "" && o.renewal().Equal(o.First) {
 		c.Repeated = decimal.NewNullDecimal(money(y.Annual))
 	}
 	c.EquivalentAnnual = money(h.equivalentAnnual(pv))

@@ -29,4 +29,12 @@
 //
 // Amounts beyond 1e12, units outside UN/CEFACT Recommendation 20, prices in
 // another currency than the estimate's, and a margin of 100 % or more.
+//
+// # Sources
+//
+//	NIST Handbook 135; ASTM E917, E1057, E1074, E1121   factors, present and annual value, residual life, payback
+//	ISO 4217; UN/CEFACT Recommendation 20                minor units; unit codes
+//	Storm; Page; NAVFAC P-405; Dagostino and Peterson    labour hours, waste
+//	FM 5-434; ASTM A615                                  soil volumes; bars
+//	Fowler                                               sharing out cents
 package cost

@@ -65,7 +65,8 @@ type Estimate struct {
 	On         manway.Date
 	ValidUntil manway.Date // zero where the terms do not say
 	Lines      []PricedLine
-	Direct     decimal.Decimal // sum of the lines
+	Classes    [riser.Wait + 1]decimal.Decimal // sum of the lines of each class
+	Direct     decimal.Decimal                 // sum of the lines
 	Charges    []Charge
 	Total      decimal.Decimal
 	Complete   bool
@@ -112,6 +113,9 @@ func (j Job) Estimate() (Estimate, error) {
 	for i, l := range j.Lines {
 		e.Lines[i] = j.price(l, places)
 		e.note(e.Lines[i])
+	}
+	for c := range e.Classes {
+		e.Classes[c] = e.sumOf(riser.Class(c))
 	}
 	e.charge()
 	if e.Total.GreaterThan(maxMoney) {

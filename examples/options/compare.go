@@ -21,11 +21,17 @@ type output struct {
 // together. An option that is ruled out is told and not compared.
 func compute(in *input, book prices.Book) (output, error) {
 	out := output{options: slices.Clone(in.Options)}
-	if len(out.options) == 0 {
-		var err error
-		if out.options, err = in.pair(); err != nil {
-			return output{}, err
-		}
+	var err error
+	switch {
+	case in.Neglect != nil && len(out.options) > 0:
+		err = manway.InputErrors{{Field: "Neglect", Value: "given beside options", Want: "one of the two"}}
+	case in.Neglect != nil:
+		out.options, err = in.Neglect.options()
+	case len(out.options) == 0:
+		out.options, err = in.pair()
+	}
+	if err != nil {
+		return output{}, err
 	}
 	spreads, err := out.price(in, book)
 	if err != nil {

@@ -28,6 +28,7 @@ type input struct {
 	ReplaceUpkeep prices.Number  `json:"replace_upkeep"`
 	Horizon       cost.Horizon   `json:"horizon"`
 	Options       []option       `json:"options"`
+	Neglect       *neglect       `json:"neglect"`
 	Saw           []string       `json:"saw"`
 	Means         []string       `json:"means"`
 	Conditions    []string       `json:"conditions"`
@@ -35,6 +36,29 @@ type input struct {
 	Draws         int            `json:"draws"`
 	Seed          uint64         `json:"seed"`
 	Terms         prices.Terms   `json:"terms"`
+}
+
+// neglect is planned upkeep against running to failure.
+type neglect struct {
+	Visit     prices.Number `json:"visit" strict:"required"`
+	Every     float64       `json:"every_years" strict:"required"`
+	Repair    prices.Number `json:"repair" strict:"required"`
+	LastsKept cost.Lives    `json:"lasts_kept_years" strict:"required"`
+	LastsLeft cost.Lives    `json:"lasts_left_years" strict:"required"`
+}
+
+// options is the two ways.
+func (n neglect) options() ([]option, error) {
+	list, err := cost.Neglect{Visit: n.Visit.Decimal, Every: n.Every, Repair: n.Repair.Decimal, LastsKept: n.LastsKept, LastsLeft: n.LastsLeft}.Options()
+	var faults manway.InputErrors
+	faults.Under("Neglect", err)
+	if err != nil {
+		return nil, faults
+	}
+	repair := n.Repair
+	kept := option{ID: list[0].ID, Title: list[0].Title, Life: n.LastsKept, Renewal: &repair, Events: []event{{Title: "visit", Cost: n.Visit, Year: n.Every, Every: n.Every}}}
+	left := option{ID: list[1].ID, Title: list[1].Title, Life: n.LastsLeft, Renewal: &repair}
+	return []option{kept, left}, nil
 }
 
 // option is a way to go, what it takes and what it does.

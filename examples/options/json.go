@@ -25,18 +25,7 @@ func writeJSON(j *record.JSON, in *input, out *output) {
 		j.Text(cost.Scenario(s).String(), id)
 	}
 	j.End()
-	j.List("break_even")
-	for _, b := range c.BreakEven {
-		j.Object("")
-		j.Text("cheap", b.Cheap)
-		j.Text("dear", b.Dear)
-		whenJSON(j, "repeating", b.Repeating)
-		whenJSON(j, "deferring", b.Deferring)
-		whenJSON(j, "payback", b.Payback)
-		whenJSON(j, "discounted_payback", b.Discounted)
-		j.End()
-	}
-	j.End()
+	evenJSON(j, c.BreakEven)
 	j.List("flips")
 	for _, f := range c.Flips {
 		j.Object("")
@@ -67,6 +56,21 @@ func writeJSON(j *record.JSON, in *input, out *output) {
 		sources = append(sources, b.String())
 	}
 	j.Texts("sources", sources)
+}
+
+func evenJSON(j *record.JSON, list []cost.BreakEven) {
+	j.List("break_even")
+	for _, b := range list {
+		j.Object("")
+		j.Text("cheap", b.Cheap)
+		j.Text("dear", b.Dear)
+		whenJSON(j, "repeating", b.Repeating)
+		whenJSON(j, "deferring", b.Deferring)
+		whenJSON(j, "payback", b.Payback)
+		whenJSON(j, "discounted_payback", b.Discounted)
+		j.End()
+	}
+	j.End()
 }
 
 func whenJSON(j *record.JSON, key string, w cost.When) {
@@ -116,30 +120,35 @@ func (out *output) optionJSON(j *record.JSON, i int) {
 			continue
 		}
 		for s, k := range view.Courses {
-			j.Object(cost.Scenario(s).String())
-			j.Number("life_years", k.Life)
-			j.Int("purchases", k.Purchases)
-			j.List("paid")
-			for _, m := range k.Marks {
-				j.Object("")
-				j.Int("year", m.Year)
-				j.Text("amount", fixed(c, m.Paid))
-				j.End()
-			}
-			j.End()
-			j.Text("unused_life", fixed(c, k.UnusedLife))
-			j.Text("present_value", fixed(c, k.PresentValue))
-			j.Text("equivalent_annual", fixed(c, k.EquivalentAnnual))
-			if k.Repeated.Valid {
-				j.Text("repeated_annual", fixed(c, k.Repeated.Decimal))
-			}
-			j.List("curve")
-			for _, m := range k.Curve {
-				j.Text("", fixed(c, m.Paid))
-			}
-			j.End()
-			j.End()
+			courseJSON(j, c, cost.Scenario(s), k)
 		}
 	}
+	j.End()
+}
+
+// courseJSON writes one scenario of an option.
+func courseJSON(j *record.JSON, c cost.Comparison, s cost.Scenario, k cost.Course) {
+	j.Object(s.String())
+	j.Number("life_years", k.Life)
+	j.Int("purchases", k.Purchases)
+	j.List("paid")
+	for _, m := range k.Marks {
+		j.Object("")
+		j.Int("year", m.Year)
+		j.Text("amount", fixed(c, m.Paid))
+		j.End()
+	}
+	j.End()
+	j.Text("unused_life", fixed(c, k.UnusedLife))
+	j.Text("present_value", fixed(c, k.PresentValue))
+	j.Text("equivalent_annual", fixed(c, k.EquivalentAnnual))
+	if k.Repeated.Valid {
+		j.Text("repeated_annual", fixed(c, k.Repeated.Decimal))
+	}
+	j.List("curve")
+	for _, m := range k.Curve {
+		j.Text("", fixed(c, m.Paid))
+	}
+	j.End()
 	j.End()
 }

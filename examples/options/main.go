@@ -24,6 +24,12 @@
 //	   "life_years":{"good":40,"usual":20,"bad":12},"upkeep":"0","cures":["roots","gap"],"needs_dig":true,"permit":"local authority",
 //	   "events":[{"title":"look at the joint","cost":"40","year":5,"every":5}]}]}
 //
+// Planned upkeep against running to failure is a question of its own:
+//
+//	{"id":"n1","neglect":{"visit":"350","every_years":3,"repair":"9000",
+//	 "lasts_kept_years":{"good":50,"usual":40,"bad":25},"lasts_left_years":{"good":20,"usual":12,"bad":7}},
+//	 "horizon":{"years":40,"rate":"3 %"}}
+//
 // First is what is paid at the start; an option with a scope has it from the
 // price book (-prices, -local) by the terms of the record. Renewal is paid each
 // time a life ends, the same as first where it is not given; then names the

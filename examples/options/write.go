@@ -153,13 +153,11 @@ func fixed(c cost.Comparison, d decimal.Decimal) string { return d.StringFixed(i
 
 func writeRows(r *record.Row, in *input, out *output) {
 	c := out.comparison
-	first := true
 	for i, o := range c.Options {
 		for s, k := range o.Courses {
-			if !first {
+			if i+s > 0 {
 				r.Next()
 			}
-			first = false
 			r.Text(in.ID)
 			r.Text(o.ID)
 			r.Text(cost.Scenario(s).String())
@@ -168,21 +166,35 @@ func writeRows(r *record.Row, in *input, out *output) {
 			} else {
 				r.Empty()
 			}
-			r.Text(fixed(c, out.first(c.Options[i].ID)))
+			amount(r, c, out.first(o.ID))
 			for _, year := range [...]int{5, 10, 20} {
 				if year < len(k.Curve) {
-					r.Text(fixed(c, k.Curve[year].Paid))
+					amount(r, c, k.Curve[year].Paid)
 				} else {
 					r.Empty()
 				}
 			}
-			r.Text(fixed(c, k.Marks[len(k.Marks)-1].Paid))
-			r.Text(fixed(c, k.UnusedLife))
-			r.Text(fixed(c, k.PresentValue))
-			r.Text(fixed(c, k.EquivalentAnnual))
-			r.Text(repeated(c, k))
+			amount(r, c, k.Marks[len(k.Marks)-1].Paid)
+			amount(r, c, k.UnusedLife)
+			amount(r, c, k.PresentValue)
+			amount(r, c, k.EquivalentAnnual)
+			if k.Repeated.Valid {
+				amount(r, c, k.Repeated.Decimal)
+			} else {
+				r.Empty()
+			}
 			r.Text(string(c.Horizon.Currency))
 		}
+	}
+}
+
+// amount writes money; income, below 0, as a number, since a text that starts
+// with a minus is kept from being a formula.
+func amount(r *record.Row, c cost.Comparison, d decimal.Decimal) {
+	if d.IsNegative() {
+		r.Number(d.InexactFloat64())
+	} else {
+		r.Text(fixed(c, d))
 	}
 }
 

@@ -13,6 +13,7 @@ import (
 	"manway.example/manway/cost"
 	"manway.example/manway/examples/internal/prices"
 	"manway.example/manway/examples/internal/record"
+	"manway.example/manway/riser"
 )
 
 func command() record.Command[input, output] {
@@ -86,6 +87,11 @@ func writeText(w io.Writer, in *input, out *output) error {
 func writePrice(w io.Writer, out *output) {
 	e := out.estimate
 	fmt.Fprintln(w, "\nPrice")
+	for c, sum := range e.Classes {
+		if !sum.IsZero() {
+			fmt.Fprintf(w, "  %s %s\n", riser.Class(c), money(e, sum))
+		}
+	}
 	for _, s := range e.Working() {
 		fmt.Fprintf(w, "  %s\n", s)
 	}
@@ -187,11 +193,41 @@ func writeJSON(j *record.JSON, in *input, out *output) {
 	j.Texts("sources", basis(out))
 }
 
+// rangeJSON writes the range of the price, where lines have ranges.
+func rangeJSON(j *record.JSON, out *output) {
+	fixed := func(d decimal.Decimal) string { return d.StringFixed(int32(out.estimate.Places)) }
+	if s := out.spread; s != nil {
+		j.Object("range")
+		j.Text("p10", fixed(s.P10))
+		j.Text("p50", fixed(s.P50))
+		j.Text("p90", fixed(s.P90))
+		j.Text("mean", fixed(s.Mean))
+		j.Text("sd", fixed(s.SD))
+		j.Int("draws", s.Draws)
+		j.List("drivers")
+		for _, d := range s.Drivers {
+			j.Object("")
+			j.Text("code", d.Code)
+			j.Number("part", d.Part)
+			j.End()
+		}
+		j.End()
+		j.End()
+	}
+}
+
 func priceJSON(j *record.JSON, out *output) {
 	e := out.estimate
 	fixed := func(d decimal.Decimal) string { return d.StringFixed(int32(e.Places)) }
 	j.Text("currency", string(e.Currency))
 	j.Text("rounding", e.Rounding.String())
+	j.Object("classes")
+	for c, sum := range e.Classes {
+		if !sum.IsZero() {
+			j.Text(riser.Class(c).String(), fixed(sum))
+		}
+	}
+	j.End()
 	j.Text("direct", fixed(e.Direct))
 	j.List("charges")
 	for _, c := range e.Charges {
@@ -213,24 +249,7 @@ func priceJSON(j *record.JSON, out *output) {
 		j.End()
 	}
 	j.End()
-	if s := out.spread; s != nil {
-		j.Object("range")
-		j.Text("p10", fixed(s.P10))
-		j.Text("p50", fixed(s.P50))
-		j.Text("p90", fixed(s.P90))
-		j.Text("mean", fixed(s.Mean))
-		j.Text("sd", fixed(s.SD))
-		j.Int("draws", s.Draws)
-		j.List("drivers")
-		for _, d := range s.Drivers {
-			j.Object("")
-			j.Text("code", d.Code)
-			j.Number("part", d.Part)
-			j.End()
-		}
-		j.End()
-		j.End()
-	}
+	rangeJSON(j, out)
 	j.List("change_orders")
 	for _, c := range e.Changes {
 		j.Object("")

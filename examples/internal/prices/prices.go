@@ -2,9 +2,11 @@
 package prices
 
 import (
+	"errors"
 	"flag"
 	"fmt"
 	"os"
+	"strings"
 
 	"manway.example/manway/cost"
 )
@@ -48,7 +50,7 @@ func read(name string) (cost.Book, error) {
 	defer file.Close()
 	book, err := cost.ReadPriceBook(file)
 	if err != nil {
-		return cost.Book{}, fmt.Errorf("price book %s: %w", name, err)
+		return cost.Book{}, errors.New(name + ": " + strings.ReplaceAll(err.Error(), "\n", "; "))
 	}
 	return book, nil
 }
