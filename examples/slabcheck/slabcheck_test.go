@@ -85,8 +85,8 @@ func TestSameSlabSaidOtherwise(t *testing.T) {
 	want := call(t, 0, square14, "-in", "-")[0].Points[0]
 	si := call(t, 0, "", "-slab", "length=1.27 m; width=1.778 m; thickness=0.1016 m; e=24821126.5703 kPa; nu=0.3",
 		"-load", "kind=uniform; pressure=6894.75729317 Pa", "-point", "x=0.635 m; y=0.889 m")[0].Points[0]
-	near(t, "w", si.W, want.W, 1e-9)
-	near(t, "Mx", si.Mx, want.Mx, 1e-9)
+	near(t, "w", si.W, want.W, 1e-7)
+	near(t, "Mx", si.Mx, want.Mx, 1e-7)
 	turned := call(t, 0, "", "-slab", "length=70 in; width=50 in; thickness=4 in; e=3600 ksi; nu=0.3",
 		"-load", "kind=uniform; pressure=1 psi", "-point", "x=35 in; y=25 in")[0].Points[0]
 	near(t, "w", turned.W, want.W, 1e-8)
@@ -103,6 +103,17 @@ func TestFlagsOfASlab(t *testing.T) {
 	wall := call(t, 0, "", "-slab", "length=60 in; width=50 in; thickness=4 in; e=3600 ksi",
 		"-edges", "clamped; clamped; free; clamped", "-load", "kind=liquid; level=50 in; density=62.4 lb/ft3")[0]
 	near(t, "liquid", wall.Load, 62.4/1728*50*50/2*60, 1e-9)
+}
+
+// On bearings the far end of a strip loaded on one of two spans lifts, and the
+// other span is a simple beam: P l/4.
+func TestBearingOnly(t *testing.T) {
+	r := call(t, 0, "", "-slab", "length=90 in; width=20 in; thickness=3 in; e=3600 ksi; nu=0; bearing_only=true",
+		"-edges", "free; simple; free; simple", "-line", "x=60 in",
+		"-load", "kind=line; x=30 in; y=0 in; to_x=30 in; to_y=20 in; force_per_length=50 lbf/in", "-point", "x=30 in; y=10 in")[0]
+	near(t, "moment", r.Points[0].Mx, 50*60/4, 0.02)
+	near(t, "line", r.Reactions.Lines[0], 50*20/2, 1e-3)
+	near(t, "rise over slope", -r.Maxima["rise_in"].Value, 50*60*60/(16*3.6e6*27/12)*30, 0.01)
 }
 
 // A lid by its closed form: 0.2 q a2 at the centre for nu = 0.2.
@@ -155,7 +166,7 @@ func TestRefusedRecordsKeepTheirPlace(t *testing.T) {
 }
 
 func TestOtherFormats(t *testing.T) {
-	const roof = `{"id":"roof","slab":{"length":"96 in","width":"60 in","thickness":"4 in","e":"3600 ksi","bearing_only":true,"edges":["simple","clamped","simple","simple"],` +
+	const roof = `{"id":"roof","slab":{"length":"96 in","width":"60 in","thickness":"4 in","e":"3600 ksi","edges":["simple","clamped","simple","simple"],` +
 		`"lines":[{"x":"64 in"},{"y":"50 in"}],"supports":[{"x":"50 in","y":"5 in"}],"zones":[{"x":"40 in","y":"10 in","length":"12 in","width":"12 in","thickness":"3 in"}],` +
 		`"openings":[{"x":"12 in","y":"10 in","length":"24 in","width":"24 in"},{"shape":"round","x":"80 in","y":"24 in","diameter":"16 in"}]},` +
 		`"loads":[{"kind":"uniform","pressure":"200 psf"},{"kind":"patch","x":"50 in","y":"30 in","length":"10 in","width":"10 in","force":"900 lbf"},` +
@@ -168,7 +179,7 @@ func TestOtherFormats(t *testing.T) {
 	}{
 		{"text", roof, []string{"roof\n", "At x 48 in, y 30 in: sinks", "Supports: edge y=0", "meshes", "Unreviewed screening"}},
 		{"csv", roof, []string{"id,place,x_in", "roof,point,48,30,", "roof,hog_lbf,"}},
-		{"svg", roof, []string{"<svg", "largest moment, ", "8 ft", "clamped edge", "point support", "900 lbf on this", "Unreviewed screening"}},
+		{"svg", roof, []string{"<svg", "hogging", "8 ft", "clamped edge", "point support", "900 lbf on this", "Unreviewed screening"}},
 		{"text", lid, []string{"lid\n", "Closed form"}},
 		{"svg", lid, []string{"<svg", "<ellipse", "300 lbf on this"}},
 	} {
