@@ -11,7 +11,7 @@ import (
 func (v Visit) tankSection() Section {
 	sys, t := v.Survey.Units, v.Tank
 	s := Section{
-		ID: "tank", Title: "What the tank holds",
+		ID: "tank", For: ForCrew, Title: "What the tank holds",
 		Method:   "Inside volume below the outlet invert, less the partitions, by the exact formula of the shape.",
 		Basis:    t.Basis(),
 		Assumed:  t.Assumed,
@@ -74,7 +74,7 @@ func perUnitGallon(sys manway.System) manway.Volume {
 // chartSection is the dip chart, for the desk.
 func (v Visit) chartSection() Section {
 	sys, t := v.Survey.Units, v.Tank
-	s := Section{ID: "dip_chart", Title: "Dip chart", Desk: true, Method: "Volume below each depth of the dip stick, read up from the floor.", Basis: t.Basis()}
+	s := Section{ID: "dip_chart", Title: "Dip chart", For: ForDesk, Method: "Volume below each depth of the dip stick, read up from the floor.", Basis: t.Basis()}
 	step := 2 * manway.Inch
 	if sys == manway.SI {
 		step = 5 * manway.Centimetre

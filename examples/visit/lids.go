@@ -92,7 +92,7 @@ func edition(sys manway.System) lid.Edition {
 func (v Visit) lidSection() Section {
 	sys := v.Survey.Units
 	s := Section{
-		ID: "lids", Title: "The lids: weight, and how to move them",
+		ID: "lids", For: ForCrew, Title: "The lids: weight, and how to move them",
 		Method: "Weight by the lid's exact volume; forces at the hands by statics, friction and measured shares; beside them the one-person limit of the revised lifting equation for the lid lifted flat at its near edge, and the crew's own limit.",
 	}
 	var tables []Table

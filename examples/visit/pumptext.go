@@ -14,7 +14,7 @@ import (
 func (v Visit) pumpSection() Section {
 	sys, p := v.Survey.Units, v.Pump
 	s := Section{
-		ID: "pump_out", Title: "What to pump",
+		ID: "pump_out", For: ForCrew, Title: "What to pump",
 		Method:  "Volumes between the measured levels in the tank's real shape; a compartment that was not opened is never copied from the one beside it.",
 		Basis:   p.Plan.Basis(),
 		Assumed: p.Plan.Assumed, Cautions: p.Plan.Cautions, Working: p.Plan.Working(),
@@ -66,7 +66,7 @@ func (v Visit) hoseFacts(s *Section) {
 
 // crewSection is the message for a phone before the visit.
 func (v Visit) crewSection() Section {
-	s := Section{ID: "crew", Title: "Message to the crew", Method: "Five lines, from the plan of the pump-out."}
+	s := Section{ID: "crew", For: ForCrew, Title: "Message to the crew", Method: "Five lines, from the plan of the pump-out."}
 	brief := hydraulics.Brief{
 		Plan: v.Pump.Plan, HoseLength: v.Pump.Hose.Length, Lift: v.Pump.Hose.Lift, Pull: v.Pump.Pull, PullKnown: v.Pump.HasHose,
 		People: v.Survey.Crew.People, Loads: v.Pump.Loads, LoadsKnown: v.Pump.HasTruck,
@@ -89,7 +89,7 @@ func (v Visit) crewSection() Section {
 
 // closeSection is what must be done and written down before the crew leaves.
 func (v Visit) closeSection() Section {
-	s := Section{ID: "close_out", Title: "Before leaving", Method: "A list to tick, the same at every visit; what applies here is named."}
+	s := Section{ID: "close_out", For: ForCrew, Title: "Before leaving", Method: "A list to tick, the same at every visit; what applies here is named."}
 	for _, a := range v.Survey.Accesses {
 		s.Says = append(s.Says, "☐ "+a.Name+": lid on, every fastener in.")
 	}
@@ -154,7 +154,7 @@ func (v Visit) notKept() []string {
 func (v Visit) arrivalSection() Section {
 	sys, f := v.Survey.Units, v.Pump.Found
 	s := Section{
-		ID: "arrival", Title: "The level on arrival",
+		ID: "arrival", For: ForCrew, Title: "The level on arrival",
 		Method: "Level against the outlet invert; it points, it does not prove.",
 		Basis:  f.Basis(), Cautions: f.Cautions,
 		Facts: []Fact{{"Points to", words("points_to", f.PointsTo.String())}},
@@ -183,10 +183,6 @@ func (v Visit) nextSection() Section {
 		Basis: p.Interval.Basis(),
 	}
 	for _, r := range p.Rules {
-		for _, c := range r.List() {
-			c.Name = fmt.Sprintf("Compartment %d, %s, %s", r.Compartment, r.Rule.Name, c.Name)
-			s.Checks = append(s.Checks, c)
-		}
 		s.Basis = merge(s.Basis, r.Basis())
 		s.Cautions |= r.Cautions
 	}
@@ -194,7 +190,7 @@ func (v Visit) nextSection() Section {
 	case len(p.Rules) == 0:
 		s.Unjudged = append(s.Unjudged, "No compartment was opened and measured, so no rule was set against it.")
 	case v.pumpNow():
-		s.Says = append(s.Says, "A published rule asks for pumping now.")
+		s.Says = append(s.Says, "Pump now: "+v.rulesThatAsk()+".")
 	default:
 		s.Says = append(s.Says, "No rule that could be judged asks for pumping yet.")
 	}
@@ -215,6 +211,28 @@ func (v Visit) nextSection() Section {
 	return s
 }
 
+// rulesThatAsk names the rules that ask for pumping.
+func (v Visit) rulesThatAsk() string {
+	var list []string
+	for _, r := range v.Pump.Rules {
+		if r.Pump {
+			list = append(list, fmt.Sprintf("%s (compartment %d)", r.Rule.Name, r.Compartment))
+		}
+	}
+	return "asked for by " + strings.Join(list, ", ")
+}
+
+// rulesSayPump is every published rule against every compartment, for the desk.
+func (v Visit) rulesSayPump() Section {
+	s := Section{ID: "pump_rules", Title: "Rules that say when to pump", For: ForDesk, Cautions: manway.LocalCode,
+		Method: "Each check of a rule against the measured layers; FAIL says that the rule asks for pumping."}
+	for _, r := range v.Pump.Rules {
+		s.addChecks(fmt.Sprintf("compartment %d, %s, ", r.Compartment, r.Rule.Name), r.List())
+		s.Basis = merge(s.Basis, r.Basis())
+	}
+	return s
+}
+
 func dateRange(s Span) string {
 	text := func(d manway.Date) string {
 		if d.IsZero() {
@@ -229,7 +247,7 @@ func dateRange(s Span) string {
 func (v Visit) floatSection() Section {
 	sys, f := v.Survey.Units, v.Float
 	s := Section{
-		ID: "flotation", Title: "May the emptied tank float?",
+		ID: "flotation", For: ForCrew, Title: "May the emptied tank float?",
 		Method: "Weight of the empty shell and of the soil straight above it, lids off, against the groundwater it displaces; no friction on the walls.",
 		Basis:  f.Basis(), Assumed: f.Assumed, Cautions: f.Cautions, Checks: []manway.Check{f.Check},
 		Facts: []Fact{

@@ -121,7 +121,7 @@ func (v *Visit) leak(a Access, out *AccessAnswer) error {
 func (v Visit) reachSection() Section {
 	sys := v.Survey.Units
 	s := Section{
-		ID: "reach", Title: "Bringing each opening to grade",
+		ID: "reach", For: ForCrew, Title: "Bringing each opening to grade",
 		Method: "Cover, finished top and slope give the height; every stack of the rings in stock is tried for the fewest joints, then the least weight. Joint, sealant strip and hand dig follow from the ring.",
 	}
 	for i, a := range v.Survey.Accesses {

@@ -51,7 +51,11 @@ func (v *Visit) judge() error {
 			return under("Accesses", i, err)
 		}
 		r.NotSeen = condition.NotSeen()
-		if r.Remedies, err = riser.Remedies(condition, v.site(a, *r)); err != nil {
+		site := v.site(a, *r)
+		if site.StandingMass, err = r.standing(a); err != nil {
+			return under("Accesses", i, err)
+		}
+		if r.Remedies, err = riser.Remedies(condition, site); err != nil {
 			return under("Accesses", i, err)
 		}
 	}

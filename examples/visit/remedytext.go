@@ -2,7 +2,6 @@ package visit
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"github.com/shopspring/decimal"
@@ -26,6 +25,9 @@ func (v Visit) remedySection() Section {
 	for i, a := range v.Survey.Accesses {
 		options := v.Options.Accesses[i]
 		s.Tables = append(s.Tables, v.pricedTable(a, options))
+		if out := v.ruledOut(a, options); len(out.Rows) > 0 {
+			s.Tables = append(s.Tables, out)
+		}
 		for _, p := range options.Priced {
 			s.Cautions |= p.Cautions | p.Estimate.Cautions
 			s.Assumed |= p.Assumed
@@ -45,21 +47,39 @@ func (v Visit) remedySection() Section {
 	return s
 }
 
+// pricedTable is what can be done at an access as things are.
 func (v Visit) pricedTable(a Access, options AccessOptions) Table {
-	t := Table{ID: "remedies_" + slug(a.Name), Title: a.Name + ": what can be done", Columns: []string{"Remedy", "What it does", "Price", "Lasts", "Needs"}}
-	for _, p := range standingFirst(options.Priced) {
+	t := Table{ID: "remedies_" + slug(a.Name), Title: a.Name + ": what can be done", Columns: []string{"Remedy", "What it does", "Price, " + string(v.Options.Currency), "Lasts", "Needs"}}
+	for _, p := range options.Priced {
+		if p.RuledOut != "" {
+			continue
+		}
 		price := v.money("price", p.Estimate.Total)
 		switch {
-		case p.RuledOut != "":
-			price = unknown("price", "ruled out: "+p.RuledOut)
 		case !p.Estimate.Complete:
 			price = unknown("price", "not priced: "+missing(p.Estimate))
 		case len(p.Unscoped) > 0:
-			price.Text += " and more: " + strings.Join(p.Unscoped, ", ") + " not known"
+			price.Text += " and more"
 		}
-		t.Rows = append(t.Rows, []Cell{
-			words("remedy", p.Title), does(p.Remedy), price, words("life", lifeText(p.Life)), words("needs", needs(p.Remedy)),
-		})
+		t.Rows = append(t.Rows, []Cell{words("remedy", p.Title), does(p.Remedy), price, words("life", lifeText(p.Life)), words("needs", needs(p.Remedy))})
+	}
+	return t
+}
+
+// ruledOut is what cannot be done as things are, with the reasons.
+func (v Visit) ruledOut(a Access, options AccessOptions) Table {
+	t := Table{ID: "ruled_out_" + slug(a.Name), Title: a.Name + ": ruled out as things are", Columns: []string{"Remedies", "Reason"}, Prose: true}
+	at := map[string]int{}
+	for _, p := range options.Priced {
+		if p.RuledOut == "" {
+			continue
+		}
+		if i, seen := at[p.RuledOut]; seen {
+			t.Rows[i][0].Text += "; " + p.Title
+			continue
+		}
+		at[p.RuledOut] = len(t.Rows)
+		t.Rows = append(t.Rows, []Cell{words("remedies", p.Title), words("reason", p.RuledOut+".")})
 	}
 	return t
 }
@@ -72,14 +92,8 @@ func missing(e cost.Estimate) string {
 	return "no price for " + strings.Join(codes, ", ")
 }
 
-// standingFirst is the remedies with those that are ruled out at the end.
-func standingFirst(list []PricedRemedy) []PricedRemedy {
-	sorted := slices.Clone(list)
-	slices.SortStableFunc(sorted, func(a, b PricedRemedy) int {
-		return min(len(a.RuledOut), 1) - min(len(b.RuledOut), 1)
-	})
-	return sorted
-}
+// manyDefects is how many defects left are named one by one; more are counted.
+const manyDefects = 4
 
 // does is what a remedy cures, delays and leaves.
 func does(r riser.Remedy) Cell {
@@ -89,7 +103,10 @@ func does(r riser.Remedy) Cell {
 		verb string
 		list []riser.DefectKind
 	}{{"Cures ", r.Cures}, {"Only delays ", r.Delays}, {"Leaves ", r.Leaves}} {
-		if len(part.list) > 0 {
+		switch {
+		case len(part.list) > manyDefects && part.verb == "Leaves ":
+			says = append(says, fmt.Sprintf("Leaves the other %d things seen.", len(part.list)))
+		case len(part.list) > 0:
 			says = append(says, part.verb+defects(part.list)+".")
 		}
 	}
@@ -109,7 +126,7 @@ func lifeText(l riser.Life) string {
 	if l.Low == 0 && l.High == 0 {
 		return "until mended"
 	}
-	return fmt.Sprintf("%.0f to %.0f years", l.Low.In(manway.Year), l.High.In(manway.Year))
+	return fmt.Sprintf("%.0f–%.0f years", l.Low.In(manway.Year), l.High.In(manway.Year))
 }
 
 func needs(r riser.Remedy) string {
@@ -132,7 +149,7 @@ func needs(r riser.Remedy) string {
 // life, and its yearly cost in the three cases.
 func (v Visit) yearsTable(a Access, options AccessOptions) Table {
 	c := options.Comparison
-	t := Table{ID: "years_" + slug(a.Name), Title: a.Name + ": paid over the years", Columns: []string{"Remedy"}}
+	t := Table{ID: "years_" + slug(a.Name), Title: a.Name + ": paid over the years, " + string(v.Options.Currency), Columns: []string{"Remedy"}}
 	for _, m := range c.Options[0].Courses[cost.Usual].Marks {
 		t.Columns = append(t.Columns, fmt.Sprintf("By year %d", m.Year))
 	}
@@ -200,7 +217,7 @@ func (v Visit) money(key string, d decimal.Decimal) Cell {
 		places = 2
 	}
 	return Cell{
-		Key: key + "_" + strings.ToLower(string(v.Options.Currency)), Text: grouped(d.StringFixed(int32(places))) + " " + string(v.Options.Currency),
+		Key: key + "_" + strings.ToLower(string(v.Options.Currency)), Text: grouped(d.StringFixed(int32(places))),
 		Number: d.InexactFloat64(), Is: Number,
 	}
 }
@@ -224,7 +241,7 @@ func grouped(s string) string {
 // materialSection is every line of every remedy, for the desk.
 func (v Visit) materialSection() Section {
 	s := Section{
-		ID: "materials", Title: "Materials and labour, line by line", Desk: true,
+		ID: "materials", Title: "Materials and labour, line by line", For: ForDesk,
 		Method: "Net quantities from the survey, with waste, in whole packs where it is sold in packs; each line rounded to the minor unit of the currency.",
 	}
 	for i, a := range v.Survey.Accesses {
@@ -237,7 +254,7 @@ func (v Visit) materialSection() Section {
 }
 
 func (v Visit) lines(a Access, p PricedRemedy) Table {
-	t := Table{ID: "lines_" + slug(a.Name) + "_" + slug(string(p.Kind)), Title: a.Name + ", " + p.Title, Columns: []string{"Code", "What", "Quantity", "Unit", "Each", "Amount", "From"}}
+	t := Table{ID: "lines_" + slug(a.Name) + "_" + slug(string(p.Kind)), Title: a.Name + ", " + p.Title, Columns: []string{"Code", "What", "Quantity", "Unit", "Each, " + string(v.Options.Currency), "Amount", "From"}}
 	for _, l := range p.Estimate.Lines {
 		each, amount := unknown("each", "no price"), unknown("amount", "no price")
 		if l.Priced {

@@ -64,6 +64,34 @@ func (v Visit) sawSection() Section {
 	return s
 }
 
+// photoSection is room for photographs.
+func (v Visit) photoSection() Section {
+	s := Section{ID: "photos", Title: "Photographs", Method: "Room to paste or draw: each opening as found and as left."}
+	for _, a := range v.Survey.Accesses {
+		s.Photos = append(s.Photos, a.Name+", as found", a.Name+", as left")
+	}
+	return s
+}
+
+// glanceSection is the visit in a few figures.
+func (v Visit) glanceSection() Section {
+	sys := v.Survey.Units
+	s := Section{ID: "glance", Title: "At a glance", Method: "The main figures of the sections for the crew, which have their methods and sources.", Basis: v.Tank.Basis()}
+	full, _ := v.Tank.AtOutlet()
+	s.Facts = []Fact{
+		{"The tank holds", amount(sys, "liquid_gal", full, manway.Gallon)},
+		{"To pump at this visit", amount(sys, "pump_gal", v.Pump.Remove, manway.Gallon)},
+		{"Do not pump below", v.keepCell()},
+		{"Emptied, it", words("state", v.Float.State.String())},
+	}
+	for i, a := range v.Survey.Accesses {
+		if r := v.Accesses[i]; r.HasLid {
+			s.Facts = append(s.Facts, Fact{a.Name + " weighs up to", amount(sys, slug(a.Name)+"_lb", r.Moves.Weight.Heaviest, manway.Pound)})
+		}
+	}
+	return s
+}
+
 // unknownSection is everything that was not measured, what it left unjudged,
 // and the one measurement that would change the most.
 func (v Visit) unknownSection() Section {
@@ -97,9 +125,18 @@ func (v Visit) unknownSection() Section {
 		}
 	}
 	s.Unjudged = append(s.Unjudged, "The drain field was not looked at.")
+	return s
+}
+
+// takenSection lists every value that was taken because it was not measured,
+// for the desk.
+func (v Visit) takenSection() Section {
+	s := Section{ID: "taken", Title: "Taken, since not measured", For: ForDesk, Method: "Values on the unfavourable side, each with the measurement that would replace it."}
+	t := Table{ID: "assumed", Columns: []string{"Taken", "To measure"}}
 	for _, a := range v.assumed().List() {
-		s.Unjudged = append(s.Unjudged, "Taken: "+a.Taken+". To measure: "+a.Measure+".")
+		t.Rows = append(t.Rows, []Cell{words("taken", a.Taken), words("measure", a.Measure)})
 	}
+	s.Tables = []Table{t}
 	return s
 }
 

@@ -16,6 +16,7 @@ type Section struct {
 	Says      []string // sentences for the owner or the crew, most urgent first
 	Facts     []Fact
 	Figures   []Figure
+	Photos    []string // captions of places for photographs
 	Tables    []Table
 	Checks    []manway.Check
 	Unjudged  []string // what could not be judged, with the reason
@@ -25,9 +26,20 @@ type Section struct {
 	Cautions  manway.Cautions
 	Working   manway.Working
 	System    manway.System
-	Desk      bool // for the desk and an engineer only: folded away on the page
+	For       Reader
 	Structure bool // an unreviewed screening
 }
+
+// Reader is who a section is for. What is not for the owner is folded away on
+// the page and not printed.
+type Reader uint8
+
+// The readers.
+const (
+	ForOwner Reader = iota
+	ForCrew
+	ForDesk // the desk and an engineer
+)
 
 // Fact is one figure with its label.
 type Fact struct {

@@ -23,14 +23,13 @@ func (v *Visit) roof() error {
 	planned := tank.RoofLoad{Cover: c.Now.Cover}
 	for i, a := range v.Survey.Accesses {
 		r := v.Accesses[i]
-		now := tank.Riser{Access: i, Mass: r.Moves.Weight.Heaviest}
+		mass, err := r.standing(a)
+		if err != nil {
+			return under("Accesses", i, err)
+		}
+		now := tank.Riser{Access: i, Mass: mass}
 		if a.Riser.Height > 0 {
-			standing := riser.Ring{Height: a.Riser.Height, Bore: r.TakenBore, Outside: r.Joint.Outside}
-			mass, err := riser.RingMass(standing, manway.UsualConcreteDensity)
-			if err != nil {
-				return under("Accesses", i, err)
-			}
-			now.Mass, now.Wall = now.Mass+mass, r.TakenWall
+			now.Wall = r.TakenWall
 		}
 		c.Now.Risers = append(c.Now.Risers, now)
 		if len(r.Stacks.Best) > 0 {
@@ -42,6 +41,17 @@ func (v *Visit) roof() error {
 	var err error
 	v.Roof, err = v.Tank.Roof(c)
 	return err
+}
+
+// standing is what stands on the roof at an access now: rings, taken as
+// concrete, and lid.
+func (r AccessAnswer) standing(a Access) (manway.Mass, error) {
+	lid := r.Moves.Weight.Heaviest
+	if a.Riser.Height == 0 {
+		return lid, nil
+	}
+	rings, err := riser.RingMass(riser.Ring{Height: a.Riser.Height, Bore: r.TakenBore, Outside: r.Joint.Outside}, manway.UsualConcreteDensity)
+	return rings + lid, err
 }
 
 func (v *Visit) mostCover() manway.Length {
@@ -67,7 +77,7 @@ func (v *Visit) personOnRoof() []manway.Check {
 func (v Visit) structureSection() Section {
 	sys := v.Survey.Units
 	s := Section{
-		ID: "structure", Title: "Structure: unreviewed screening", Desk: true, Structure: true,
+		ID: "structure", Title: "Structure: unreviewed screening", For: ForDesk, Structure: true,
 		Method: "Each lid and the roof as thin plates of the thickness that is left, under their own weight, soil, people and wheels at the worst place. Steel that is not known is not counted; figures beside NOT SHOWN or NOT PERMITTED are for comparison only.",
 		Basis:  lid.Strength{}.Basis(),
 	}
@@ -137,7 +147,7 @@ func percent(key string, share float64) Cell {
 // rulesSection holds the tank against the chosen sets of rules, for the desk.
 func (v Visit) rulesSection() Section {
 	s := Section{
-		ID: "rules", Title: "Against the rules", Desk: true, Cautions: manway.LocalCode,
+		ID: "rules", Title: "Against the rules", For: ForDesk, Cautions: manway.LocalCode,
 		Method: "What was measured, held against each rule of the chosen sets as they were read; local code governs and may have changed since.",
 	}
 	if len(v.Survey.Rules) == 0 {

@@ -235,7 +235,7 @@ func (v *Visit) figures() []Spread {
 // them the most.
 func (v Visit) spreadSection() Section {
 	s := Section{
-		ID: "spread", Title: "How far the figures may be off", Desk: true,
+		ID: "spread", Title: "How far the figures may be off", For: ForDesk,
 		Method: "Every measurement with a tolerance is moved by it alone, up and down, and the whole visit is worked again; shifts to one side add as squares.",
 		Basis:  []manway.Citation{{Source: manway.Practice, Place: "independent errors add as squares"}},
 	}
