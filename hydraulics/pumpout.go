@@ -115,7 +115,7 @@ type Plan struct {
 	KeepAssumed  manway.Assumptions // what that rests on
 	KeepJudged   bool               // every keep given was judged, and one was given
 	NotJudged    []string           // names of the keeps that were not
-	Clean        manway.Volume      // liquid below the outlet of the compartments that are drawn down, what the next interval counts on
+	Clean        manway.Volume      // below the outlet of the compartments that are pumped, less the solids that stay: what the next interval counts on
 	Assumed      manway.Assumptions
 	Cautions     manway.Cautions
 }
@@ -282,15 +282,24 @@ func (p *Plan) finish(out *CompartmentPlan, in Compartment, level manway.Length)
 		p.Cautions |= manway.UnequalLevels
 	case level > p.Keep+manway.Inch/16:
 		out.HeldBy = HeldByPartition
-		p.Clean += out.Capacity
-	default:
-		if p.Keep > 0 && out.From > 0 {
-			out.HeldBy = HeldByKeep
-		}
-		p.Clean += out.Capacity
+	case p.Keep > 0:
+		out.HeldBy = HeldByKeep
+	}
+	if in.State == Opened {
+		p.Clean += max(out.Capacity-in.solidsBelow(level), 0)
 	}
 	p.Remove += out.Remove
 	p.Stays += out.Stays
+}
+
+// solidsBelow is what of the solids stays when the level is drawn down: the
+// sludge under it, or all that stays where the sludge was not measured.
+func (c Compartment) solidsBelow(level manway.Length) manway.Volume {
+	if c.Sludge.Taken {
+		level = min(level, c.Sludge.Length)
+	}
+	v, _ := c.Shape.Volume(level)
+	return v
 }
 
 // AtRate is how long the plan takes at the truck's own usual rate of 1 to

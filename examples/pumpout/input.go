@@ -154,6 +154,13 @@ func flags(fs *flag.FlagSet, in *input) {
 	}
 	fs.StringVar(&in.Because, "because", "", "`REASON` of -not-below")
 	fs.TextVar(&in.Groundwater, "groundwater", manway.Groundwater{}, "`DEPTH` below grade, or unknown")
+	truckFlags(fs, in)
+	houseFlags(fs, in)
+	fs.TextVar(&in.Units, "units", manway.US, "`SYSTEM` of the text: us or si")
+}
+
+// truckFlags are those of the truck, its hose and its crew.
+func truckFlags(fs *flag.FlagSet, in *input) {
 	fs.TextVar(&in.Truck, "truck", manway.Volume(0), "`VOLUME` of the truck")
 	fs.TextVar(&in.Aboard, "aboard", manway.Volume(0), "`VOLUME` already on it")
 	fs.TextVar(&in.Tare, "tare", manway.Mass(0), "`MASS` of the empty truck")
@@ -165,6 +172,10 @@ func flags(fs *flag.FlagSet, in *input) {
 	fs.BoolVar(&in.LightTank, "light-tank", false, "plastic, fibreglass, or no other opening to the air")
 	fs.IntVar(&in.People, "people", 0, "`NUMBER` of people to send")
 	fs.StringVar(&in.Tools, "tools", "", "`TOOLS` to bring")
+}
+
+// houseFlags are those of the people on the tank and of what was seen in it.
+func houseFlags(fs *flag.FlagSet, in *input) {
 	fs.IntVar(&in.Residents, "residents", 0, "`NUMBER` of people on the tank")
 	fs.TextVar(&in.ResidentsKnown, "residents-known", hydraulics.Unknown, "`HOW`: counted, about, owner says, unknown")
 	fs.IntVar(&in.Bedrooms, "bedrooms", 0, "`NUMBER`, where residents are unknown")
@@ -178,5 +189,4 @@ func flags(fs *flag.FlagSet, in *input) {
 	fs.TextVar(&in.InletBaffle, "inlet-baffle", hydraulics.NotSeen, "`STATE` of the inlet tee or baffle")
 	fs.TextVar(&in.OutletBaffle, "outlet-baffle", hydraulics.NotSeen, "`STATE` of the outlet tee or baffle")
 	fs.TextVar(&in.Filter, "filter", hydraulics.NotSeen, "`STATE` of the effluent filter")
-	fs.TextVar(&in.Units, "units", manway.US, "`SYSTEM` of the text: us or si")
 }
