@@ -16,6 +16,7 @@ type input struct {
 	Depths      []manway.Length `json:"depths"`
 	Step        manway.Length   `json:"step"`
 	Rim         *manway.Length  `json:"rim"`
+	Working     bool            `json:"working"`
 }
 
 // flags are those of a single tank.
@@ -26,4 +27,5 @@ func flags(fs *flag.FlagSet, in *input) {
 	record.List(fs, &in.Depths, "depths", "`DEPTHS` to chart, with semicolons between them")
 	fs.TextVar(&in.Step, "step", 1*manway.Inch, "`STEP` of the chart where no depths are given, such as 1/4 in or 1 cm")
 	record.Optional(fs, &in.Rim, "rim", "`HEIGHT` of the access's rim over the floor: readings run down from it")
+	fs.BoolVar(&in.Working, "working", false, "show in text how the volume at the liquid depth is reckoned")
 }

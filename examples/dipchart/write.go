@@ -95,6 +95,15 @@ func writeText(w io.Writer, in *input, out *output) error {
 	if low, high, known, err := out.tank.Range(out.depth); err == nil && known {
 		fmt.Fprintf(w, "As the sizes are known: %s to %s gal\n", gallons(low), gallons(high))
 	}
+	if in.Working {
+		steps, err := out.tank.Working(out.depth)
+		if err != nil {
+			return err
+		}
+		for _, step := range steps {
+			fmt.Fprintf(w, "  %v\n", step)
+		}
+	}
 	for _, a := range (out.tank.Assumed & manway.AssumedInsideDepth).List() {
 		fmt.Fprintf(w, "Taken: %s; measure %s\n", a.Taken, a.Measure)
 	}

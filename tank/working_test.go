@@ -1,0 +1,53 @@
+package tank
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"manway.example/manway"
+)
+
+// The working of every shape ends at its volume, and says each compartment.
+func TestWorking(t *testing.T) {
+	for name, s := range shapes {
+		spec := Spec{Shape: s}
+		if _, _, ok := s.ends(); ok {
+			spec.Partitions = []Partition{{At: s.Inside().Length / 2, Thickness: 0.05}}
+		}
+		x := must(t, spec)
+		depth := x.Inside.Height / 3
+		w, err := x.Working(depth)
+		if err != nil {
+			t.Fatal(err)
+		}
+		text := w.String()
+		want := fmt.Sprintf("%.2f gal", volume(t, x, depth).In(manway.Gallon))
+		if !strings.Contains(text, want) || strings.Contains(text, "NaN") {
+			t.Errorf("%s: no %s in\n%s", name, want, text)
+		}
+		if n := strings.Count(text, "= compartment ="); n != len(x.Compartments()) && len(spec.Partitions) > 0 {
+			t.Errorf("%s: %d compartments in\n%s", name, n, text)
+		}
+	}
+	x := must(t, Spec{Shape: shapes["box"]})
+	if _, err := x.Working(99); err == nil {
+		t.Error("a depth above the roof was worked out")
+	}
+	s, err := x.ShellWeight(manway.Concrete{})
+	if err != nil || !strings.Contains(s.Working().String(), fmt.Sprintf("%.0f lb", s.Mass.In(manway.Pound))) {
+		t.Errorf("%v\n%v", err, s.Working())
+	}
+}
+
+// The drafted box by its working: the formula over h, Lf, Lh, Wf and Wh is that
+// of the volume.
+func TestBoxWorkingFormula(t *testing.T) {
+	b := Box{Length: 2.5, Width: 1.4, Height: 1.6, FloorLength: 2.3, FloorWidth: 1.3}
+	x := must(t, Spec{Shape: b})
+	h := 0.7
+	lh, wh := 2.3+0.2*h/1.6, 1.3+0.1*h/1.6
+	if got, want := x.liquid(h), h*(2.3*1.3+(2.3*wh+lh*1.3)/2+lh*wh)/3; got-want > 1e-12 || want-got > 1e-12 {
+		t.Errorf("%v, by the working %v", got, want)
+	}
+}
