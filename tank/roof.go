@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"manway.example/manway"
-	"manway.example/manway/internal/concrete"
 	"manway.example/manway/internal/plate"
 	"manway.example/manway/internal/soil"
 )
@@ -17,17 +16,18 @@ type RoofStrength struct {
 	Governs  int   // index in Loadings of the one that governs, -1 where no check ran
 	Weakest  Point // where its moments come nearest to the strength, on the roof's middle
 	Change   RoofChange
-	Wheel    WheelLimit
 	Cover    CoverLimit
 	// NotJudged lists what this screening leaves open.
 	NotJudged []manway.Check
 	Pieces    int
-	Mesh      Mesh2
+	Solved    Solved
 	Assumed   manway.Assumptions
 	Cautions  manway.Cautions
 	Case      RoofCase // as reckoned
 
-	work roofWork
+	roof, along, across manway.Length // as built; spans
+	own, soil           manway.Pressure
+	strips              strips
 }
 
 // Loading is one load on the roof, at its worst place, and its checks.
@@ -40,7 +40,16 @@ type Loading struct {
 	Checks []manway.Check // bending, one-way shear, punching; a second bending check where part of the roof does not count
 	// Governs is the index of the check that governs, -1 where none ran.
 	Governs int
-	Source  manway.Citation
+	// Heaviest is the standing wheel, or person, that brings the Use of the
+	// governing check to 1, in the same place on the same rectangle: linear in
+	// the load. Known where every check ran and nothing else uses the roof up.
+	Heaviest      manway.Force
+	HeaviestKnown bool
+	Source        manway.Citation
+
+	use  float64 // greatest use in bending, run or compared
+	bend pull
+	dead float64 // of the measure of bend, unfactored
 }
 
 // Status is the worst of the loading's checks: Pass only where all passed.
@@ -66,11 +75,12 @@ func (r RoofStrength) Checks() []manway.Check {
 	return append(list, r.NotJudged...)
 }
 
-// Mesh2 says how the plate was solved.
-type Mesh2 struct {
+// Solved says how the plate was solved.
+type Solved struct {
 	CellsX, CellsY, Unknowns int
 	Residual                 float64 // unbalanced force over the load
-	Error                    float64 // of the governing moment, from two meshes
+	Error                    float64 // relative, of the governing moment: what the last mesh changed
+	Converged                bool    // Error is at most 1 percent
 }
 
 // Roof screens the roof of a rectangular concrete tank as a thin plate that lies
@@ -137,8 +147,17 @@ type roofJudge struct {
 	after  *RoofLoad // the load that is judged: planned where there is a plan
 	moving []moving
 	solver plate.Solver
-	field  plate.Field
-	worst  float64 // greatest use of any bending that ran or was compared
+	field  plate.Field // of the loading at hand
+	dead   plate.Field // of what rests there, unfactored
+	kept   []kept      // where each loading of the result stands
+}
+
+// kept is the piece, its supports and the place from which a loading was kept.
+type kept struct {
+	p     *piece
+	lines []plate.Line
+	after rest
+	at    []standing // of each moving load
 }
 
 func (j *roofJudge) run() error {
@@ -153,19 +172,32 @@ func (j *roofJudge) run() error {
 		return err
 	}
 	j.r.Pieces = len(pieces)
+	j.kept = make([]kept, fixed+1+len(j.c.wheels()))
 	if err := j.loadings(); err != nil {
 		return err
 	}
 	made, warn := pieces[0].strength.made()
 	j.r.Assumed |= made
 	j.r.Cautions |= warn
+	j.describe(pieces)
 	for i := range pieces {
 		if err := j.piece(&pieces[i]); err != nil {
 			return err
 		}
 	}
-	j.settle(pieces)
-	return nil
+	return j.settle(pieces)
+}
+
+// describe keeps what Working tells.
+func (j *roofJudge) describe(pieces []piece) {
+	r, p := j.r, &pieces[0]
+	rest := j.t.resting(p, *j.after, j.c)
+	r.roof, r.across = j.t.Spec.Roof, manway.Length(p.slab.Width)
+	for i := range pieces {
+		r.along += manway.Length(pieces[i].slab.Length)
+	}
+	r.own, r.soil = manway.Pressure(rest.own), manway.Pressure(rest.soil)
+	r.strips = p.strength.member.strips()
 }
 
 // loadings sets the loads up: those that lie all over, then those that move.
@@ -213,106 +245,109 @@ func (j *roofJudge) piece(p *piece) error {
 	return nil
 }
 
+// screenMesh is the mesh on which every load is screened; the governing one is
+// solved again on finer ones.
+const screenMesh = 1.2
+
 // way judges a piece on its present supports.
 func (j *roofJudge) way(p *piece) error {
-	if err := j.solver.Factor(&p.slab, plate.Mesh{}); err != nil {
+	if err := j.solver.Factor(&p.slab, plate.Mesh{Scale: screenMesh}); err != nil {
 		return modelFaults("Roof", err)
 	}
-	if j.r.Mesh.Unknowns < j.solver.Unknowns() {
-		j.r.Mesh.CellsX, j.r.Mesh.CellsY = j.solver.Cells()
-		j.r.Mesh.Unknowns = j.solver.Unknowns()
-	}
-	w, err := newSearch(p.slab, &p.strength)
-	if err != nil {
-		return modelFaults("Roof", err)
-	}
-	places := w.worst(j.moving)
 	after := j.t.resting(p, *j.after, j.c)
 	if err := p.slab.CheckLoads(after.loads(1)); err != nil { // a riser that reaches over the wall: on the opening's edge
 		for i := range after.rings {
 			after.rings[i].Offset = 0
 		}
 	}
-	for k := range j.r.Loadings {
-		if err := j.load(p, k, after, places); err != nil {
+	here := kept{p: p, lines: p.slab.Lines, after: after}
+	shear, err := j.rest(here)
+	if err != nil {
+		return err
+	}
+	w, err := newSearch(p)
+	if err != nil {
+		return modelFaults("Roof", err)
+	}
+	here.at = make([]standing, len(j.moving))
+	for k := range fixed {
+		if err := j.load(here, k, shear); err != nil {
+			return err
+		}
+	}
+	for k, found := range w.worst(j.moving, &j.dead) {
+		if err := j.move(w, here, k, found, shear); err != nil {
 			return err
 		}
 	}
 	return j.compare(p, after)
 }
 
-// load judges loading k on a piece and keeps it where it is the worst so far.
-func (j *roofJudge) load(p *piece, k int, after rest, places []best) error {
-	l := Loading{Name: j.r.Loadings[k].Name, Source: j.r.Loadings[k].Source, Moving: k >= fixed, Load: j.r.Loadings[k].Load}
-	combination := manway.DeadLive
-	if k == 0 {
-		combination = manway.Dead
-	}
-	f := combination.Factors()
-	loads := after.loads(f.Dead)
-	var at standing
-	switch {
-	case k == 1:
-		loads = append(loads, j.crowd(p, f.Live)...)
-	case k >= fixed:
-		at = places[k-fixed].at
-		loads = j.moving[k-fixed].put(loads, &p.slab, at, f.Live)
-		l.At, l.Turned = p.place(at.Point), at.turned
-	}
-	if err := j.solver.Solve(&j.field, loads); err != nil {
-		return modelFaults("Roof", err)
-	}
-	j.r.Mesh.Residual = math.Max(j.r.Mesh.Residual, j.field.Residual)
-	worst := pulls(&j.field, &p.strength, p.zones, insideFace)
-	use := 0.0
-	for _, kind := range worst[insideFace] {
-		if kind.use > 0 {
-			l.Checks = append(l.Checks, bendingCheck("bending, underside", kind, combination))
-		}
-		use = math.Max(use, kind.use)
-	}
-	if len(p.slab.Lines) > 0 {
-		for _, kind := range worst[outsideFace] {
-			if kind.use > 0 {
-				l.Checks = append(l.Checks, bendingCheck("bending, top over a partition", kind, combination))
-			}
-			use = math.Max(use, kind.use)
+// move judges moving load k in the worst places found, on the slab that can lift
+// off; it is then moved once more, by the influence of the point where it does
+// most.
+func (j *roofJudge) move(w *search, here kept, k int, found [2]best, shear [2][2]float64) error {
+	at := here.at
+	places := append(found[0].at[:found[0].n:found[0].n], found[1].at[:found[1].n]...)
+	for _, place := range places {
+		here.at = append([]standing(nil), at...)
+		here.at[k] = place
+		if err := j.load(here, fixed+k, shear); err != nil {
+			return err
 		}
 	}
-	l.Checks = append(l.Checks, j.shear(p, k, at, after, combination))
-	if k >= fixed {
-		l.Checks = append(l.Checks, j.punching(p, &j.moving[k-fixed], after, combination))
+	l, was := &j.r.Loadings[fixed+k], j.kept[fixed+k]
+	if was.p != here.p || len(was.at) == 0 {
+		return nil
 	}
-	j.keep(p, k, l, worst, use)
+	of := plate.Point{X: l.bend.at.X - here.p.from, Y: l.bend.at.Y + here.p.half}
+	place, ok := w.nudge(of, was.at[k], &j.moving[k])
+	if !ok {
+		return nil
+	}
+	here.at = append([]standing(nil), at...)
+	here.at[k] = place
+	return j.load(here, fixed+k, shear)
+}
+
+// rest solves what rests on a piece, unfactored, and gives its shears.
+func (j *roofJudge) rest(here kept) ([2][2]float64, error) {
+	if err := j.solver.Solve(&j.dead, here.after.loads(1)); err != nil {
+		return [2][2]float64{}, modelFaults("Roof", err)
+	}
+	return shears(&j.dead, here.p), nil
+}
+
+// finer are the meshes on which the governing load is solved again, until its
+// moment moves by no more than settled.
+var finer = [...]float64{0.8, 0.55}
+
+const settled = 0.01
+
+// refine solves loading k again on finer meshes.
+func (j *roofJudge) refine(k int) error {
+	here := j.kept[k]
+	here.p.slab.Lines = here.lines
+	for _, scale := range finer {
+		before := j.r.Loadings[k].use
+		if err := j.solver.Factor(&here.p.slab, plate.Mesh{Scale: scale}); err != nil {
+			return modelFaults("Roof", err)
+		}
+		shear, err := j.rest(here)
+		if err != nil {
+			return err
+		}
+		j.r.Loadings[k].Checks = nil
+		if err := j.load(here, k, shear); err != nil {
+			return err
+		}
+		s := &j.r.Solved
+		s.CellsX, s.CellsY = j.solver.Cells()
+		s.Unknowns = j.solver.Unknowns()
+		s.Error = math.Abs(before/j.r.Loadings[k].use - 1)
+		if s.Converged = s.Error <= settled; s.Converged {
+			break
+		}
+	}
 	return nil
-}
-
-// crowd is people all over the piece, and on the lids of its openings.
-func (j *roofJudge) crowd(p *piece, factor float64) []plate.Load {
-	pressure := factor * float64(soil.Crowd)
-	list := []plate.Load{plate.Uniform{Pressure: pressure}}
-	for k, i := range p.opening {
-		a := j.t.Spec.Access[i]
-		around := 2 * float64(a.Length+a.Width)
-		if a.Diameter > 0 {
-			around = math.Pi * float64(a.Diameter)
-		}
-		list = append(list, plate.Ring{Opening: k, PerLength: pressure * float64(a.Area()) / around})
-	}
-	return list
-}
-
-// bendingCheck is the check of one pull.
-func bendingCheck(name string, p pull, combination manway.Combination) manway.Check {
-	return judged(manway.Check{Name: name, Kind: manway.KindMomentPerLength, Demand: p.demand, Combination: combination}, p.standing)
-}
-
-// judged judges a check by a strength; where nothing counts it says what plain
-// concrete would have, for comparison.
-func judged(c manway.Check, st concrete.Standing) manway.Check {
-	c = st.Judge(c)
-	if st.Design == 0 && st.AsPlain > 0 {
-		c.Reason += "; for comparison only, plain concrete would be used " + share(c.Demand/st.AsPlain)
-	}
-	return c
 }

@@ -109,7 +109,7 @@ func (c RoofCase) validate(faults *manway.InputErrors, t *Tank) {
 	faults.Under("Soil", c.Soil.Validate())
 	faults.Under("Person", c.Person.Validate())
 	roof := t.Spec.Roof
-	manway.Within(faults, "Loss", c.Loss, 0, roof-thinnest)
+	manway.Within(faults, "Loss", c.Loss, 0, max(roof-thinnest, 0))
 	manway.WithinCount(faults, "Spalls", len(c.Spalls), 0, 6)
 	in := t.Inside
 	for i, s := range c.Spalls {

@@ -89,161 +89,247 @@ func onSlab(s *plate.Slab, x, y float64) bool {
 }
 
 // search finds where moving loads do most, by influence surfaces of the slab
-// held down all round (the only one that has them), on a coarse mesh. The place
-// found is then solved on the slab that can lift off.
+// held down all round (the only one that has them), on a coarse mesh. The few
+// worst places are then solved on the slab that can lift off.
 type search struct {
+	p      *piece
 	slab   plate.Slab
 	solver plate.Solver
-	in     [2]plate.Influence // of the moments along and across
-	weight [2][2]float64      // 1 over the strength, by face and direction
+	in     [3]plate.Influence // of the moments along, across and of twist
+	step   plate.Point        // half the way to the next point of the net
 	loads  []plate.Load
 }
 
 // searchMesh is coarse: it ranks places, and does not measure.
 const searchMesh = 1.4
 
-func newSearch(slab plate.Slab, s *strength) (*search, error) {
-	slab.BearingOnly = false
-	w := &search{slab: slab}
-	for face := range 2 {
-		for dir := range 2 {
-			st := s.bend[face][dir]
-			w.weight[face][dir] = 1 / st.AsPlain
-			if st.Design > 0 {
-				w.weight[face][dir] = 1 / st.Design
-			}
-		}
-	}
+// The net of places looked at first.
+const netX, netY = 7, 5
+
+func newSearch(p *piece) (*search, error) {
+	w := &search{p: p, slab: p.slab}
+	w.slab.BearingOnly = false
+	w.step = plate.Point{X: w.slab.Length / (2 * netX), Y: w.slab.Width / (2 * netY)}
 	return w, w.solver.Factor(&w.slab, plate.Mesh{Scale: searchMesh})
 }
 
-// points are the places looked at first: an even net, the lines of inner
-// supports, and the rims of the openings half a thickness outside them.
-func (w *search) points() []plate.Point {
-	const nx, ny = 7, 5
-	list := make([]plate.Point, 0, nx*ny+8*len(w.slab.Openings))
-	for i := range nx {
-		for j := range ny {
-			list = append(list, plate.Point{X: w.slab.Length * (float64(i) + 0.5) / nx, Y: w.slab.Width * (float64(j) + 0.5) / ny})
+// look is a point whose moments are watched and the places from which a load
+// may do most there.
+type look struct {
+	of    plate.Point
+	reach [][2]float64 // of the load's middle from the point: in its half sides, outwards
+	spans bool         // over an inner support: loads in the middles of the spans
+}
+
+// under is a load standing on the point, beside one flush with an edge.
+var (
+	under  = [][2]float64{{0, 0}}
+	flushX = [][2]float64{{1, 0}, {1, -1}, {1, 1}}
+	flushY = [][2]float64{{0, 1}, {-1, 1}, {1, 1}}
+)
+
+// looks are an even net, the lines of inner supports, and the rims of the
+// openings half a thickness outside them: corners and middles of the sides.
+func (w *search) looks() []look {
+	list := make([]look, 0, netX*netY+netY*len(w.slab.Lines)+8*len(w.slab.Openings))
+	for i := range netX {
+		for j := range netY {
+			list = append(list, look{of: plate.Point{X: w.step.X * float64(2*i+1), Y: w.step.Y * float64(2*j+1)}, reach: under})
 		}
 	}
 	for _, l := range w.slab.Lines {
-		for j := range ny {
-			list = append(list, plate.Point{X: l.At, Y: w.slab.Width * (float64(j) + 0.5) / ny})
+		for j := range netY {
+			list = append(list, look{of: plate.Point{X: l.At, Y: w.step.Y * float64(2*j+1)}, spans: true})
 		}
 	}
+	out := w.slab.Thickness / 2
 	for _, o := range w.slab.Openings {
-		out := w.slab.Thickness / 2
-		cx, cy, rx, ry := o.X, o.Y, o.Diameter/2+out, o.Diameter/2+out
+		cx, cy, rx, ry := o.X, o.Y, o.Diameter/2, o.Diameter/2
+		corner := math.Sqrt2 / 2
 		if o.Diameter == 0 {
-			cx, cy, rx, ry = o.X+o.Length/2, o.Y+o.Width/2, o.Length/2+out, o.Width/2+out
+			cx, cy, rx, ry, corner = o.X+o.Length/2, o.Y+o.Width/2, o.Length/2, o.Width/2, 1
 		}
 		for k := range 8 {
 			sin, cos := math.Sincos(float64(k) * math.Pi / 4)
-			list = append(list, plate.Point{X: cx + rx*cos, Y: cy + ry*sin})
+			sx, sy := sign(cos), sign(sin)
+			at := plate.Point{X: cx + sx*(rx+out), Y: cy + sy*(ry+out)}
+			reach := flushX
+			switch {
+			case sx != 0 && sy != 0:
+				at = plate.Point{X: cx + sx*(corner*rx+out*math.Sqrt2/2), Y: cy + sy*(corner*ry+out*math.Sqrt2/2)}
+				reach = [][2]float64{{sx, sy}, {sx, -sy}, {-sx, sy}, {sx, 0}, {0, sy}}
+			case sx == 0:
+				reach = flushY
+			}
+			if sx < 0 && sy == 0 || sy < 0 && sx == 0 {
+				reach = [][2]float64{{-reach[0][0], -reach[0][1]}, {-reach[1][0], -reach[1][1]}, {-reach[2][0], -reach[2][1]}}
+			}
+			list = append(list, look{of: at, reach: reach})
 		}
 	}
 	return list
 }
 
-// influence makes the two surfaces of a point; false where it has none.
-func (w *search) influence(at plate.Point) bool {
-	return onSlab(&w.slab, at.X, at.Y) &&
-		w.solver.Influence(&w.in[0], plate.MomentX, at) == nil && w.solver.Influence(&w.in[1], plate.MomentY, at) == nil
+// sign is -1, 0 or 1 for a sine or cosine of an eighth of a turn.
+func sign(v float64) float64 { return math.Round(v * 1.2) }
+
+// places are where a load may stand for a look.
+func (w *search) places(l look, m *moving) []standing {
+	var list []standing
+	turns := 1
+	if m.pair > 0 || m.along != m.across {
+		turns = 2
+	}
+	for turn := range turns {
+		lx, ly := m.along/2, m.across/2
+		if turn == 1 {
+			lx, ly = ly, lx
+		}
+		for _, r := range l.reach {
+			list = append(list, standing{plate.Point{X: l.of.X + r[0]*lx, Y: l.of.Y + r[1]*ly}, turn == 1})
+		}
+		if l.spans {
+			for _, part := range [...]float64{0.35, 0.5, 0.65} {
+				list = append(list,
+					standing{plate.Point{X: (1 - part) * l.of.X, Y: l.of.Y}, turn == 1},
+					standing{plate.Point{X: l.of.X + part*(w.slab.Length-l.of.X), Y: l.of.Y}, turn == 1})
+			}
+		}
+	}
+	return list
 }
 
-// use is the greater of the two moments, by strength, that the load standing
-// there makes at the point of the present surfaces: sagging, and over inner
-// supports hogging too.
-func (w *search) use(m *moving, at standing) float64 {
-	w.loads = m.put(w.loads[:0], &w.slab, at, 1)
-	if len(w.loads) == 0 {
-		return 0
+// influence makes the surfaces of a point; false where it has none.
+func (w *search) influence(at plate.Point) bool {
+	if !onSlab(&w.slab, at.X, at.Y) {
+		return false
 	}
-	most := 0.0
-	for dir := range 2 {
-		v, err := w.in[dir].Under(w.loads)
-		if err == nil {
-			most = math.Max(most, v*w.weight[insideFace][dir])
-			if len(w.slab.Lines) > 0 {
-				most = math.Max(most, -v*w.weight[outsideFace][dir])
+	for k, q := range [...]plate.Quantity{plate.MomentX, plate.MomentY, plate.MomentXY} {
+		if w.solver.Influence(&w.in[k], q, at) != nil {
+			return false
+		}
+	}
+	return true
+}
+
+// use is what the load standing there, with a dead moment, makes of the strength
+// at the point of the present surfaces: the mean of each surface over the
+// pressed rectangles, from four points of each.
+func (w *search) use(of plate.Point, m *moving, at standing, dead plate.Moment) float64 {
+	w.loads = m.put(w.loads[:0], &w.slab, at, 1)
+	var v [3]float64
+	for _, l := range w.loads {
+		p, ok := l.(plate.Patch)
+		if !ok {
+			continue
+		}
+		for _, q := range [...][2]float64{{-gaussPoint, -gaussPoint}, {-gaussPoint, gaussPoint}, {gaussPoint, -gaussPoint}, {gaussPoint, gaussPoint}} {
+			point := plate.Point{X: p.X + q[0]*p.Length, Y: p.Y + q[1]*p.Width}
+			for k := range w.in {
+				v[k] += p.Force / 4 * w.in[k].At(point)
 			}
+		}
+	}
+	f := manway.DeadLive.Factors()
+	all := measuresOf(plate.Moment{
+		X: f.Dead*dead.X + f.Live*v[0], Y: f.Dead*dead.Y + f.Live*v[1], XY: f.Dead*dead.XY + f.Live*v[2],
+	})
+	s := strengthAt(of, &w.p.strength, w.p.zones)
+	most := 0.0
+	for face := range 2 {
+		if face == outsideFace && !w.p.overPartition(of) {
+			continue
+		}
+		for dir := range 2 {
+			m, capacity := s.measured(face, dir)
+			most = math.Max(most, m.of(&all, insideFace)/capacity)
 		}
 	}
 	return most
 }
 
-// best is a place found, and the point where it does most.
+// most is how many places of each load, rolling each way, are solved in full.
+const most = 2
+
+// gaussPoint is the place of the two Gauss points in a side, from its middle.
+const gaussPoint = 0.288675
+
+// best are the worst places by influence of a load rolling one way, worst first,
+// no two of them within the next point of the net.
 type best struct {
-	at  standing
-	of  plate.Point
-	use float64
+	at  [most]standing
+	use [most]float64
+	n   int
 }
 
-// worst finds the worst place of each load: first the point of the net whose
-// surfaces answer most to the load standing on it, then finer nets round it for
-// point and load together, then the load alone, rolling along and across.
-func (w *search) worst(list []moving) []best {
-	found := make([]best, len(list))
-	try := func(k int, of plate.Point, at standing) {
-		if u := w.use(&list[k], at); u > found[k].use {
-			found[k] = best{at, of, u}
+// keep takes a place in where it belongs.
+func (b *best) keep(at standing, use float64, apart plate.Point) {
+	for i := range b.n {
+		if a := b.at[i]; math.Abs(a.X-at.X) < 2*apart.X && math.Abs(a.Y-at.Y) < 2*apart.Y {
+			if use <= b.use[i] {
+				return
+			}
+			copy(b.at[i:], b.at[i+1:b.n])
+			copy(b.use[i:], b.use[i+1:b.n])
+			b.n--
+			break
 		}
 	}
-	for _, p := range w.points() {
-		if !w.influence(p) {
+	i := b.n
+	for i > 0 && b.use[i-1] < use {
+		i--
+	}
+	if i == most {
+		return
+	}
+	b.n = min(b.n+1, most)
+	copy(b.at[i+1:b.n], b.at[i:])
+	copy(b.use[i+1:b.n], b.use[i:])
+	b.at[i], b.use[i] = at, use
+}
+
+// worst finds the worst places of each load beside what rests there, rolling
+// along and across.
+func (w *search) worst(list []moving, dead *plate.Field) [][2]best {
+	found := make([][2]best, len(list))
+	for _, l := range w.looks() {
+		if !w.influence(l.of) {
 			continue
 		}
+		v, _ := dead.At(l.of.X, l.of.Y)
 		for k := range list {
-			try(k, p, standing{p, false})
-			if len(w.slab.Lines) > 0 { // hogging comes from the middle of a span
-				for _, to := range w.beside(p) {
-					try(k, p, standing{to, false})
+			for _, at := range w.places(l, &list[k]) {
+				if onSlab(&w.slab, at.X, at.Y) {
+					way := &found[k][0]
+					if at.turned {
+						way = &found[k][1]
+					}
+					way.keep(at, w.use(l.of, &list[k], at, v.M), w.step)
 				}
 			}
-		}
-	}
-	step := plate.Point{X: w.slab.Length / 14, Y: w.slab.Width / 10}
-	for k := range list {
-		for _, finer := range [...]float64{1, 0.5} {
-			middle := found[k].of
-			for d := range 8 {
-				sin, cos := math.Sincos(float64(d) * math.Pi / 4)
-				p := plate.Point{X: middle.X + finer*step.X*math.Round(cos*1.4), Y: middle.Y + finer*step.Y*math.Round(sin*1.4)}
-				if w.influence(p) {
-					try(k, p, standing{p, false})
-					try(k, p, standing{p, true})
-				}
-			}
-		}
-		if w.influence(found[k].of) {
-			w.shift(k, try, found)
 		}
 	}
 	return found
 }
 
-// beside are the middles of the two spans beside a point of an inner support,
-// none for another point.
-func (w *search) beside(p plate.Point) []plate.Point {
-	for _, l := range w.slab.Lines {
-		if l.At == p.X {
-			return []plate.Point{{X: 0.55 * l.At, Y: p.Y}, {X: l.At + 0.45*(w.slab.Length-l.At), Y: p.Y}}
-		}
+// nudge moves a load about a place to where it does more at a point, if anywhere.
+func (w *search) nudge(of plate.Point, at standing, m *moving) (standing, bool) {
+	if !w.influence(of) {
+		return at, false
 	}
-	return nil
-}
-
-// shift moves the load alone about the point that answers most.
-func (w *search) shift(k int, try func(int, plate.Point, standing), found []best) {
-	of, at := found[k].of, found[k].at
-	for _, dx := range [...]float64{-0.5, 0, 0.5} {
-		for _, dy := range [...]float64{-0.5, 0, 0.5} {
-			p := plate.Point{X: at.X + dx*w.slab.Length/14, Y: at.Y + dy*w.slab.Width/10}
-			if onSlab(&w.slab, p.X, p.Y) {
-				try(k, of, standing{p, false})
-				try(k, of, standing{p, true})
+	place, use := at, w.use(of, m, at, plate.Moment{})
+	for _, dx := range [...]float64{-0.6, 0, 0.6} {
+		for _, dy := range [...]float64{-0.6, 0, 0.6} {
+			to := plate.Point{X: at.X + dx*w.step.X, Y: at.Y + dy*w.step.Y}
+			if !onSlab(&w.slab, to.X, to.Y) {
+				continue
+			}
+			for _, turned := range [...]bool{false, true} {
+				if u := w.use(of, m, standing{to, turned}, plate.Moment{}); u > use*1.001 {
+					place, use = standing{to, turned}, u
+				}
 			}
 		}
 	}
+	return place, place != at
 }

@@ -1,6 +1,8 @@
 package tank
 
 import (
+	"math"
+
 	"manway.example/manway"
 	"manway.example/manway/internal/concrete"
 	"manway.example/manway/internal/plate"
@@ -97,14 +99,14 @@ func (m member) strip(face, dir int) concrete.Strip {
 // strength is what a member has in each face and direction.
 type strength struct {
 	member
-	bend  [2][2]concrete.Standing // by face, then direction of the bars
-	shear [2]concrete.Standing    // by direction, the lesser of the two faces
-	depth manway.Length           // by which a load spreads to the support, and punches
+	bend  [2][2]concrete.Standing // by the face that is pulled, then direction of the bars
+	shear [2][2]concrete.Standing
+	depth [2]manway.Length // by face: the effective depth, or the thickness where no steel counts
 }
 
 // strength works the strengths of m out once.
 func (m member) strength() (strength, error) {
-	s := strength{member: m, depth: m.thickness}
+	s := strength{member: m, depth: [2]manway.Length{m.thickness, m.thickness}}
 	for dir := range 2 {
 		for face := range 2 {
 			strip := m.strip(face, dir)
@@ -116,12 +118,9 @@ func (m member) strength() (strength, error) {
 			if err != nil {
 				return s, err
 			}
-			s.bend[face][dir] = bend
-			if face == insideFace || worse(shear, s.shear[dir]) {
-				s.shear[dir] = shear
-			}
-			if d := strip.EffectiveDepth(); !bend.Plain && d < s.depth {
-				s.depth = d
+			s.bend[face][dir], s.shear[face][dir] = bend, shear
+			if d := strip.EffectiveDepth(); !bend.Plain && d < s.depth[face] {
+				s.depth[face] = d
 			}
 		}
 	}
@@ -161,12 +160,49 @@ func elastic(c manway.Concrete) float64 {
 // poisson is Poisson's ratio of concrete, the usual value.
 const poisson = 0.2
 
+// measure names one moment out of a field at a point: of which face, in which
+// direction of the bars, or the principal one.
+type measure struct {
+	face      int
+	dir       int
+	principal bool
+}
+
+// measures are all the measures of one moment: for the face that a positive
+// moment pulls (0) and the other (1), those of Wood and Armer by direction and
+// the principal one.
+type measures [2]struct {
+	bars      [2]float64
+	principal float64
+}
+
+func measuresOf(v plate.Moment) (m measures) {
+	mean, half := (v.X+v.Y)/2, math.Hypot((v.X-v.Y)/2, v.XY)
+	sag, hog := v.WoodArmer()
+	m[0].bars, m[0].principal = sag, mean+half
+	m[1].bars, m[1].principal = [2]float64{-hog[0], -hog[1]}, half-mean
+	return m
+}
+
+// of picks a measure; far is the face that a positive moment pulls.
+func (m measure) of(all *measures, far int) float64 {
+	side := &all[0]
+	if m.face != far {
+		side = &all[1]
+	}
+	if m.principal {
+		return side.principal
+	}
+	return side.bars[m.dir]
+}
+
 // pull is the greatest Use that a field of moments makes of a face, apart for
 // what counts and for what does not.
 type pull struct {
+	measure
 	use      float64
 	demand   float64
-	standing concrete.Standing
+	standing *concrete.Standing
 	at       plate.Point
 }
 
@@ -176,38 +212,52 @@ type zone struct {
 	strength
 }
 
+// strengthAt is the strength at a point: that of the last zone it lies in.
+func strengthAt(p plate.Point, s *strength, zones []zone) *strength {
+	for i := range zones {
+		if z := &zones[i]; p.X >= z.X0 && p.X <= z.X1 && p.Y >= z.Y0 && p.Y <= z.Y1 {
+			s = &z.strength
+		}
+	}
+	return s
+}
+
+// measured is the measure by which a face is judged in a direction, and the
+// strength to hold it against: where nothing counts, that of plain concrete.
+func (s *strength) measured(face, dir int) (measure, float64) {
+	st := &s.bend[face][dir]
+	if st.Counts == manway.Pass && !st.Plain {
+		return measure{face, dir, false}, st.Design
+	}
+	if st.Design > 0 {
+		return measure{face, dir, true}, st.Design
+	}
+	return measure{face, dir, true}, st.AsPlain
+}
+
 // pulls finds, for each face, the worst place where its steel counts (0) and the
 // worst where it does not (1). Where steel counts, the moments are those of Wood
-// and Armer for its two directions; elsewhere the principal moment against the
-// plain section, for comparison. far is the face that a positive moment pulls.
-func pulls(f *plate.Field, s *strength, zones []zone, far int) (worst [2][2]pull) {
+// and Armer for its two directions; elsewhere the principal moment against what
+// the section counts as, or has plain, for comparison. near tells where the face
+// away from far is judged; nil is everywhere.
+func pulls(f *plate.Field, s *strength, zones []zone, far int, near func(plate.Point) bool) (worst [2][2]pull) {
 	f.Scan(func(p plate.Point, v plate.Value) {
-		here := s
-		for i := range zones {
-			if z := &zones[i]; p.X >= z.X0 && p.X <= z.X1 && p.Y >= z.Y0 && p.Y <= z.Y1 {
-				here = &z.strength
-			}
-		}
-		sag, hog := v.M.WoodArmer()
-		first, second, _ := v.M.Principal()
-		for side := range 2 {
-			face := far
-			moments, principal := sag, first
-			if side == 1 {
-				face, moments, principal = 1-far, [2]float64{-hog[0], -hog[1]}, -second
+		here := strengthAt(p, s, zones)
+		all := measuresOf(v.M)
+		for face := range 2 {
+			if face != far && near != nil && !near(p) {
+				continue
 			}
 			for dir := range 2 {
-				st := &here.bend[face][dir]
-				demand, capacity, kind := moments[dir], st.Design, 0
-				if st.Plain || st.Counts != manway.Pass {
-					demand, kind = principal, 1
-					if capacity == 0 {
-						capacity = st.AsPlain
-					}
+				m, capacity := here.measured(face, dir)
+				kind := 0
+				if m.principal {
+					kind = 1
 				}
 				w := &worst[face][kind]
+				demand := m.of(&all, far)
 				if use := demand / capacity; use > w.use {
-					*w = pull{use, demand, *st, p}
+					*w = pull{m, use, demand, &here.bend[face][dir], p}
 				}
 			}
 		}
