@@ -42,7 +42,7 @@ func (f *Field) Extremes() (e Extremes) {
 
 // Take counts one more point in; the first sets every value.
 func (e *Extremes) Take(p Point, v Value, first bool) {
-	m1, m2, _ := v.M.Principal()
+	m1, m2 := v.M.bounds()
 	if first {
 		*e = Extremes{Extreme{v.W, p}, Extreme{v.W, p}, Extreme{v.M.X, p}, Extreme{v.M.X, p}, Extreme{v.M.Y, p},
 			Extreme{v.M.Y, p}, Extreme{v.M.XY, p}, Extreme{m1, p}, Extreme{m2, p}}

@@ -45,9 +45,15 @@ type Value struct {
 // Principal gives the principal moments, first the larger, and the angle from the
 // x axis to the direction in which the first one stretches fibres.
 func (m Moment) Principal() (first, second, angle float64) {
+	first, second = m.bounds()
+	return first, second, math.Atan2(m.XY, (m.X-m.Y)/2) / 2
+}
+
+// bounds gives the principal moments without their direction.
+func (m Moment) bounds() (first, second float64) {
 	mean, half := (m.X+m.Y)/2, (m.X-m.Y)/2
-	r := math.Hypot(half, m.XY)
-	return mean + r, mean - r, math.Atan2(m.XY, half) / 2
+	r := math.Sqrt(half*half + m.XY*m.XY)
+	return mean + r, mean - r
 }
 
 // WoodArmer gives the moments for which reinforcement along x and along y is

@@ -13,7 +13,6 @@ import (
 type bookCase struct {
 	lx, ly, nu float64
 	field      *Field
-	load       float64 // total
 }
 
 const bookThickness = 0.02 // of the unit side
