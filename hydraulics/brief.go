@@ -172,7 +172,10 @@ func assumedBriefly(a manway.Assumptions) string {
 	if a.Has(manway.AssumedGroundwaterAtGrade) {
 		line, rest = "; groundwater not known, taken at grade", rest-1
 	}
-	if rest > 0 {
+	switch {
+	case rest == 1:
+		line += "; 1 more value not measured"
+	case rest > 1:
 		line += "; " + strconv.Itoa(rest) + " more values not measured"
 	}
 	return line

@@ -158,8 +158,8 @@ func DrainTime(plan, opening manway.Area, from, to manway.Length, coefficient fl
 //
 //	Q = 3.33 (L - 0.2 H) H^1.5, ft3/s and ft
 //
-// Errors: a head of more than a third of the crest where the formula was not
-// tried, except that heads up to half of it are answered as the tables do.
+// The head may be up to half the crest, as far as the published tables go;
+// Francis tried it up to a third.
 func FrancisWeir(crest, head manway.Length) (manway.Flow, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Crest", crest, 1*manway.Inch, 100*manway.Foot)

@@ -129,6 +129,10 @@ func TestWaterTest(t *testing.T) {
 	if !r.ShareDesign.Known || math.Abs(r.ShareDesign.Value-32*144*0.25/231/300) > 1e-12 {
 		t.Errorf("share of design %v", r.ShareDesign)
 	}
+	rising := must[hydraulics.WaterTestResult](t)(hydraulics.WaterTest{Area: 32 * manway.SquareFoot, Liquid: 1000 * manway.Gallon, Change: manway.Inch / 4, Over: manway.Day, Rising: true}.Result())
+	if rising.PerDay != r.PerDay || rising.Checks[0].Status != manway.NotJudged || rising.Checks[1].Status != manway.NotJudged {
+		t.Errorf("a rising level is judged as a loss: %+v", rising.Checks)
+	}
 	h := must[manway.Check](t)(hydraulics.HoldingTank(901*manway.Gallon, 1000*manway.Gallon))
 	if h.Status != manway.Fail {
 		t.Errorf("a holding tank above 90 %%: %v", h.Status)
@@ -143,7 +147,7 @@ func TestBrief(t *testing.T) {
 	c.Keeps = []hydraulics.Keep{{Name: "flotation", Judged: true, Level: 20.3 * manway.Inch, Assumed: manway.AssumedGroundwaterAtGrade | manway.AssumedSoil}, {Name: "walls"}}
 	b := hydraulics.Brief{Plan: must[hydraulics.Plan](t)(hydraulics.PumpOut(c)), Lids: []hydraulics.LidFound{{Name: "front", Depth: hydraulics.Read(8 * manway.Inch), Note: "two people"}, {Name: "rear"}}}
 	lines := b.Lines(manway.US)
-	for i, want := range []string{"front, 8 in down (two people); rear, depth not measured", "rear cleanout only", "lift not reckoned", "DO NOT GO BELOW 1 ft 8 1/2 in above the floor (flotation; groundwater not known, taken at grade; 1 more values not measured); not judged: walls", "room not said"} {
+	for i, want := range []string{"front, 8 in down (two people); rear, depth not measured", "rear cleanout only", "lift not reckoned", "DO NOT GO BELOW 1 ft 8 1/2 in above the floor (flotation; groundwater not known, taken at grade; 1 more value not measured); not judged: walls", "room not said"} {
 		if !strings.Contains(lines[i], want) {
 			t.Errorf("line %d %q: want %q", i+1, lines[i], want)
 		}

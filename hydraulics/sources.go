@@ -7,7 +7,7 @@ var (
 	// Mancl1984 is the household table of years between pump-outs.
 	Mancl1984 = &manway.Source{ID: "mancl-1984", Title: "Estimating septic tank pumping frequency, Journal of Environmental Engineering 110(1)", Body: "Mancl, ASCE", Year: 1984}
 	// EPASepticSmart is the guidance of the US EPA on when to pump.
-	EPASepticSmart = &manway.Source{ID: "epa-septicsmart", Title: "SepticSmart: How to care for your septic system", Body: "US Environmental Protection Agency", Year: 2023}
+	EPASepticSmart = &manway.Source{ID: "epa-septicsmart", Title: "SepticSmart: How to care for your septic system", Body: "US Environmental Protection Agency"}
 	// Nebraska124 is Nebraska's rule on when a tank must be pumped.
 	Nebraska124 = &manway.Source{ID: "ne-title-124", Title: "Title 124 and fact sheet 12-041, Septic tank maintenance", Body: "Nebraska Department of Environmental Quality", Year: 2016}
 	// MN7080 is the operating practice taught under Minnesota's rules.

@@ -11,6 +11,7 @@ type WaterTest struct {
 	Liquid manway.Volume   // of the tank, for the share; 10 to 1,000,000 gal
 	Wetted manway.Area     // inner wall and floor under water; 0: not known
 	Change manway.Length   // of the level, 0 or more either way
+	Rising bool            // the level rose: groundwater leaks in, and no limit of loss applies
 	Over   manway.Duration // 1 min to 30 d
 	Design manway.Flow     // daily design flow, for its share; 0: not known
 }
@@ -22,7 +23,7 @@ type WaterTestResult struct {
 	ShareDay    float64         // of the tank's liquid a day
 	ShareDesign Fraction        // of the design flow
 	Retention   Span            // of the tank at design flow with this much leaking in
-	Checks      [3]manway.Check // of a filled tank: 0.1 % a day, 1 % a day, wetted surface; see Checked
+	Checks      [3]manway.Check // of a filled tank: 0.1 % a day, 1 % in 24 h, wetted surface; not judged where the level rose
 	Cautions    manway.Cautions
 }
 
@@ -63,7 +64,12 @@ func (t WaterTest) Result() (WaterTestResult, error) {
 		r.Retention = Span{true, manway.Duration(float64(t.Liquid) / float64(t.Design+r.PerDay))}
 	}
 	loss := func(name string, limit float64, s *manway.Source, place string) manway.Check {
-		return manway.Check{Name: name, Kind: manway.KindVolume, Demand: day, Capacity: limit, Source: manway.Citation{Source: s, Place: place}}.Judge()
+		c := manway.Check{Name: name, Kind: manway.KindVolume, Demand: day, Capacity: limit, Source: manway.Citation{Source: s, Place: place}}
+		if t.Rising {
+			c.Reason = "the level rose: water leaks in"
+			return c
+		}
+		return c.Judge()
 	}
 	r.Checks[0] = loss("loss of 0.1 % a day", bcLossShare*float64(t.Liquid), BCManual, "Table II-34")
 	r.Checks[1] = loss("loss of 1 % in 24 h", countyLossShare*float64(t.Liquid), manway.Practice, "as some counties apply it")
