@@ -137,6 +137,17 @@ func TestPublishedBuoyancy(t *testing.T) {
 	})
 }
 
+func TestRequiredFactors(t *testing.T) {
+	factors := map[string]RequiredFactor{"san-joaquin": SanJoaquinFactor, "burnett": BurnettFactor}
+	reftable.Load(t, "tank.csv").Under("tank-factor-").Each(t, func(t *testing.T, row reftable.Row) {
+		f := factors[row.Input(t, "factor")]
+		row.Check(t, f.Value)
+		if f.Source.Place != row.Place || f.Source.Source.ID != row.Source {
+			t.Errorf("cites %v", f.Source)
+		}
+	})
+}
+
 // A box with everything plumb, by hand: concrete 150, soil 120 and 130 lb/ft3,
 // water 2 ft below grade.
 func TestFloatByHand(t *testing.T) {

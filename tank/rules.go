@@ -13,7 +13,7 @@ import (
 func RuleSets() []RuleSet {
 	return []RuleSet{
 		virginia(), loudounCounty(), washington(), northCarolina(), northCarolinaStatute(), idaho(), iowa(), ohio(), pennsylvania(),
-		massachusetts(), hamden(), minnesota(), carver(), ramsey(), wyandotte(), ipsdc(), oregon(), tennessee(), arizona(),
+		massachusetts(), connecticut(), hamden(), minnesota(), carver(), ramsey(), wyandotte(), ipsdc(), oregon(), tennessee(), arizona(),
 		texas(), wisconsin(), indiana(), cassCounty(), upc(), usphs(), england(),
 	}
 }

@@ -136,11 +136,26 @@ func tennessee() RuleSet {
 	}
 }
 
+func connecticut() RuleSet {
+	now := quoted(connecticutStd, "septic tank capacity").from(2018, time.January, 1)
+	old := quoted(connecticutStd, "septic tank capacity, to 2017").superseded("the standards of 2018")
+	return RuleSet{ID: "us-ct", Name: "Connecticut", Capacity: []CapacityRule{
+		{Provenance: now, Bedrooms: steps(3, 1000, 5, 1250, 7, 1500), Note: "a grinder adds 250 gal"},
+		{Provenance: old, Bedrooms: steps(3, 1000, 4, 1250, 5, 1500, 6, 2000)},
+	}}
+}
+
+// england counts users, not bedrooms: 2,700 L for up to 4 of them and 180 L for
+// each more; 150 L for each and 2,000 L by BS 6297:2007, never below 2,700 L;
+// 180 L for each and 2,000 L by its edition of 1983.
 func england() RuleSet {
-	// 2,700 L for up to 4 users and 180 L for each more, users taken as what the
-	// table counts.
-	return RuleSet{ID: "uk-england", Name: "England", Capacity: []CapacityRule{{
-		Provenance: quoted(approvedH, "H2"), Bedrooms: []BedroomStep{{4, 2700 * manway.Litre}}, EachMore: 180 * manway.Litre,
-		Note: "by users, not bedrooms: give the number of users",
-	}}}
+	const users = "by users, not bedrooms: give the number of users"
+	l := func(upTo int, litres float64) BedroomStep {
+		return BedroomStep{upTo, manway.Volume(litres) * manway.Litre}
+	}
+	return RuleSet{ID: "uk-england", Name: "England", Capacity: []CapacityRule{
+		{Provenance: quoted(approvedH, "H2"), Bedrooms: []BedroomStep{l(4, 2700)}, EachMore: 180 * manway.Litre, Note: users},
+		{Provenance: quoted(bs6297new, "tank capacity"), Bedrooms: []BedroomStep{l(4, 2700), l(5, 2750)}, EachMore: 150 * manway.Litre, Note: users},
+		{Provenance: quoted(bs6297old, "tank capacity").superseded("BS 6297:2007"), Bedrooms: []BedroomStep{l(1, 2180)}, EachMore: 180 * manway.Litre, Note: users},
+	}}
 }

@@ -36,4 +36,7 @@ var (
 	phs526          = &manway.Source{ID: "usphs-526", Title: "Manual of Septic-Tank Practice, Publication 526", Body: "US Public Health Service", Year: 1967}
 	approvedH       = &manway.Source{ID: "uk-approved-h2", Title: "Approved Document H, Drainage and waste disposal, H2 (as quoted)", Body: "HM Government, England", Year: 2015}
 	astmC1227       = &manway.Source{ID: "astm-c1227", Title: "C1227 Standard Specification for Precast Concrete Septic Tanks", Body: "ASTM International", Year: 2013}
+	connecticutStd  = &manway.Source{ID: "ct-technical-standards", Title: "Technical standards for subsurface sewage disposal systems (as quoted)", Body: "Connecticut Department of Public Health", Year: 2018}
+	bs6297new       = &manway.Source{ID: "bs-6297-2007", Title: "BS 6297 Code of practice for the design and installation of drainage fields (as quoted)", Body: "British Standards Institution", Year: 2007}
+	bs6297old       = &manway.Source{ID: "bs-6297-1983", Title: "BS 6297 Code of practice for design and installation of small sewage treatment works and cesspools (as quoted)", Body: "British Standards Institution", Year: 1983}
 )

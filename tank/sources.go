@@ -1,6 +1,10 @@
 package tank
 
-import "manway.example/manway"
+import (
+	"slices"
+
+	"manway.example/manway"
+)
 
 // Sources of this package beside the shared ones.
 var (
@@ -43,3 +47,17 @@ func (f Flotation) Basis() []manway.Citation {
 	}
 	return list
 }
+
+// Basis lists the texts of the rules that were asked.
+func (j Judgement) Basis() []manway.Citation {
+	var list []manway.Citation
+	for _, c := range j.Checks {
+		if !slices.Contains(list, c.Source) {
+			list = append(list, c.Source)
+		}
+	}
+	return list
+}
+
+// Basis is the standard of the test.
+func (r LeakResult) Basis() []manway.Citation { return []manway.Citation{r.Check.Source} }
