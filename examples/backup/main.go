@@ -7,7 +7,12 @@
 //	backup -in tanks.jsonl -out json
 //	backup -in tank.json -out svg -o levels.svg
 //
-// A record is one tank, described as for dipchart, with
+// A record is one tank, described as for dipchart:
+//
+//	{"id":"b1","shape":{"kind":"box","length":"8 ft","width":"4 ft","height":"5 ft"},"outlet":"48 in","inlet":"51 in",
+//	 "pipe":"4 in","open":0.05,"base":"40 gal/d","surges":[{"kind":"bath","at":"7 h"},{"at":"9 h","volume":"40 gal","over":"3 min"}]}
+//
+// with
 //
 //	outlet       outlet invert over the floor
 //	inlet        inlet invert; spill: the level at which liquid leaves another way,

@@ -3,8 +3,8 @@
 //
 //	options -patch 450 -patch-life "6 3 1" -replace 2400 -replace-life "40 20 12" -rate "5 %" -years 20
 //	options -in ways.json -prices testdata/prices/example.csv -out html -o quote.html
-//	options -in ways.json -out svg -o cost-against-years.svg
-//	options -in pairs.csv -out csv
+//	options -in ways.json -prices testdata/prices/example.csv -out svg -o cost-against-years.svg
+//	options -in pairs.csv -prices testdata/prices/example.csv -out csv
 //
 // Lives are years in the good, the usual and the bad case, or one number for all
 // three: nobody knows the chance that a patch fails, so three cases are told. The

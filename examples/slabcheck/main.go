@@ -14,7 +14,7 @@
 //	 "openings":[{"shape":"rect","x":"12 in","y":"18 in","length":"24 in","width":"24 in"},{"shape":"round","x":"76 in","y":"30 in","diameter":"16 in"}],
 //	 "zones":[{"x":"40 in","y":"10 in","length":"12 in","width":"12 in","thickness":"3 in"}]},
 //	 "loads":[{"kind":"uniform","pressure":"200 psf"},{"kind":"ring","opening":0,"offset":"2 in","force_per_length":"15 lbf/in"}],
-//	 "points":[{"x":"30 in","y":"30 in"}]}
+//	 "points":[{"x":"48 in","y":"30 in"}]}
 //
 // Slab. x runs along length and y along width from one corner. edges are those at
 // y=0, x=length, y=width, x=0: simple (all, if left out), clamped or free. A line

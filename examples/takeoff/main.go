@@ -3,7 +3,7 @@
 //
 //	takeoff -scope "dig-hand 7.2 LH; concrete 3 FTQ; sealant-strip 7.1 FOT" -prices testdata/prices/example.csv
 //	takeoff -gallons "1,250 gal" -covers "8 in;26 in" -hose "140 ft" -filters 1 -prices testdata/prices/example.csv
-//	takeoff -in jobs.jsonl -prices book.csv -local yard.csv -out csv
+//	takeoff -in jobs.jsonl -prices testdata/prices/example.csv -local testdata/prices/local.csv -out csv
 //
 // A record is one job:
 //
