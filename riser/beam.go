@@ -25,13 +25,7 @@ type tables struct {
 
 func newTables(r *route, lo, hi int) *tables {
 	t := &tables{route: r, lo: lo, hi: hi}
-	states := 1
-	for i := range r.layers {
-		if len(r.layers[i].cuts) > 0 {
-			states = 2
-		}
-	}
-	n, width := len(r.layers), hi+1
+	n, width, states := len(r.layers), hi+1, r.states()
 	for u := range states {
 		cells := make([]uint64, (n+1)*width)
 		t.rest[u] = make([][]uint64, n+1)
@@ -52,6 +46,16 @@ func newTables(r *route, lo, hi int) *tables {
 	return t
 }
 
+// states is 2 where a ring may be cut, for not yet and done, else 1.
+func (r *route) states() int {
+	for i := range r.layers {
+		if len(r.layers[i].cuts) > 0 {
+			return 2
+		}
+	}
+	return 1
+}
+
 // close fills the last row: the cheapest cover that ends within the window.
 func (t *tables) close(row []uint64) {
 	for h := range row {
@@ -66,6 +70,15 @@ func (t *tables) close(row []uint64) {
 
 // fill sets row to the least over the number of full pieces of l, up to most.
 func fill(row, next []uint64, l *layer, most int) {
+	if !l.must && most >= len(next)/l.high { // as many as fit: one more on what is best a ring higher
+		for h := len(row) - 1; h >= 0; h-- {
+			row[h] = next[h]
+			if at := h + l.high; at < len(row) && row[at] != never {
+				row[h] = min(row[h], row[at]+l.key)
+			}
+		}
+		return
+	}
 	least := 0
 	if l.must {
 		least, most = 1, 1
@@ -104,17 +117,18 @@ func (t *tables) withCut(i int, l *layer) {
 
 // count is the number of stacks of the route within the window, saturating.
 func (t *tables) count() uint64 {
-	n, width := len(t.layers), t.hi+1
+	n, width, states := len(t.layers), t.hi+1, t.states()
 	var next, row [2][]uint64
-	for u := range 2 {
+	for u := range states {
 		next[u], row[u] = make([]uint64, width), make([]uint64, width)
 	}
 	empty := uint64(0)
 	for h := range width {
 		for _, e := range t.endings {
 			if total := h + e.high; total >= t.lo && total <= t.hi {
-				next[0][h]++
-				next[1][h]++
+				for u := range states {
+					next[u][h]++
+				}
 			}
 		}
 	}
@@ -127,11 +141,12 @@ func (t *tables) count() uint64 {
 		}
 	}
 	after := make([]uint64, width)
+	sum := make([]uint64, width)
 	for i := n - 1; i >= 0; i-- {
 		l := &t.layers[i]
-		for u := range 2 {
+		for u := range states {
 			clear(row[u])
-			tally(row[u], next[u], l, l.most)
+			tally(row[u], next[u], sum, l, l.most)
 		}
 		if len(l.cuts) > 0 {
 			for h := range after {
@@ -142,7 +157,7 @@ func (t *tables) count() uint64 {
 					}
 				}
 			}
-			tally(row[0], after, l, l.most-1)
+			tally(row[0], after, sum, l, l.most-1)
 		}
 		row, next = next, row
 	}
@@ -152,8 +167,19 @@ func (t *tables) count() uint64 {
 	return next[0][0] - empty
 }
 
-// tally adds to row the completions for every number of full pieces of l.
-func tally(row, next []uint64, l *layer, most int) {
+// tally adds to row the completions for every number of full pieces of l; sum
+// is room for its work.
+func tally(row, next, sum []uint64, l *layer, most int) {
+	if !l.must && most >= len(next)/l.high {
+		for h := len(row) - 1; h >= 0; h-- {
+			sum[h] = next[h]
+			if at := h + l.high; at < len(row) {
+				sum[h] = saturating(sum[h], sum[at])
+			}
+			row[h] = saturating(row[h], sum[h])
+		}
+		return
+	}
 	least := 0
 	if l.must {
 		least, most = 1, 1

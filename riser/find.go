@@ -206,6 +206,11 @@ func Uncover(b Buried) (Uncovering, error) {
 	return u, nil
 }
 
+// Basis is where the hand work comes from.
+func (Uncovering) Basis() []manway.Citation {
+	return []manway.Citation{{Source: handTrench, Place: "hand trench to 1 m; backfill and compact"}, practice("minutes a square foot of surface")}
+}
+
 // Hose is the way from an access to the truck.
 type Hose struct {
 	Along   manway.Length // from the access to the truck, as the hose must lie; 0 to 2000 ft

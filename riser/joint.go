@@ -274,10 +274,14 @@ func (j Joint) Working(s manway.System) manway.Working {
 	if j.Square {
 		factor = "4"
 	}
+	volume := j.Volume().Text(s)
+	if s == manway.US {
+		volume = num(j.Volume().In(manway.CubicInch)) + " in3"
+	}
 	return manway.Working{
 		{Symbol: "wall", Formula: "(outside - inside)/2", Numbers: "(" + t(j.Outside) + " - " + t(j.Inside) + ")/2", Value: t(j.Wall())},
 		{Symbol: "length", Formula: factor + " (inside + outside)/2", Numbers: factor + " x (" + t(j.Inside) + " + " + t(j.Outside) + ")/2", Value: t(j.Length())},
-		{Symbol: "volume", Formula: "length x wall x closed thickness", Numbers: t(j.Length()) + " x " + t(j.Wall()) + " x " + t(j.Closed), Value: j.Volume().Text(s)},
+		{Symbol: "volume", Formula: "length x wall x closed thickness", Numbers: t(j.Length()) + " x " + t(j.Wall()) + " x " + t(j.Closed), Value: volume},
 	}
 }
 

@@ -183,11 +183,10 @@ func DigOf(p Pit) (Dig, error) {
 	d.Loose = d.Bank * manway.Volume(p.Earth.Loose())
 	d.Backfill = d.Hole - p.Refill
 	d.Over = d.Bank - d.Backfill/manway.Volume(p.Earth.Compacted())
-	density := p.Density
-	if density == 0 {
-		density, d.Assumed = manway.HeavySoilMoist, manway.AssumedSoil
+	if p.Density == 0 {
+		d.Assumed = manway.AssumedSoil
 	}
-	d.Spoil = d.Bank.Times(density)
+	d.Spoil = d.Bank.Times(d.density())
 	d.Protect = manway.Reached(d.Deepest, ProtectFrom)
 	d.Ladder = manway.Reached(d.Deepest, LadderFrom)
 	d.AirTest = d.Deepest > AirTestBelow
@@ -245,6 +244,44 @@ func (p Pit) validateHole(faults *manway.InputErrors) {
 	}
 	manway.Within(faults, "Standing", p.Standing, 0, d.Hole)
 	manway.Within(faults, "Refill", p.Refill, 0, d.Hole)
+}
+
+// density is that of the soil in the bank, taken heavy where it is not known.
+func (d Dig) density() manway.Density {
+	if d.Pit.Density == 0 {
+		return manway.HeavySoilMoist
+	}
+	return d.Pit.Density
+}
+
+// Working is the pit's volume and spoil step by step; b is 0 where it is round.
+func (d Dig) Working(s manway.System) manway.Working {
+	t := func(x manway.Length) string { return x.Text(s) }
+	v := func(x manway.Volume) string {
+		if s == manway.SI {
+			return manway.KindVolume.Text(float64(x), s)
+		}
+		return num(x.In(manway.CubicFoot)) + " ft3"
+	}
+	p, slope := d.Pit, num(d.Slope)
+	h, a, b := t(p.Depth), t(d.Bottom[0]), t(d.Bottom[1])
+	volume := manway.Step{Symbol: "V", Value: v(d.Hole)}
+	switch {
+	case p.Ground > 0 && p.Width == 0 && !p.Shored:
+		volume.Formula, volume.Numbers = "pi/3 s^2 H^3/(1 - s^2 g^2)^1.5 - pi/3 r^3/s, H = h + r/s", "s "+slope+", g tan("+p.Ground.Text(s)+"), h "+h+", r "+a+"/2"
+	case p.Ground > 0 && !p.Shored:
+		volume.Formula, volume.Numbers = "prismoids over the bottom and both ends", "a "+a+", b "+b+", h "+h+", s "+slope+", g tan("+p.Ground.Text(s)+")"
+	case p.Width == 0:
+		volume.Formula, volume.Numbers = "pi h/3 (R^2 + R r + r^2)", "pi x "+h+"/3, R "+t(d.Top[0])+"/2, r "+a+"/2"
+	default:
+		volume.Formula, volume.Numbers = "h [a b + s h (a + b) + 4/3 s^2 h^2]", "h "+h+", a "+a+", b "+b+", s "+slope
+	}
+	return manway.Working{volume,
+		{Symbol: "bank", Formula: "V - what stands in it", Numbers: v(d.Hole) + " - " + v(p.Standing), Value: v(d.Bank)},
+		{Symbol: "loose", Formula: "bank x " + num(p.Earth.Loose()), Numbers: v(d.Bank) + " x " + num(p.Earth.Loose()), Value: v(d.Loose)},
+		{Symbol: "backfill", Formula: "V - what will stand in it", Numbers: v(d.Hole) + " - " + v(p.Refill), Value: v(d.Backfill)},
+		{Symbol: "spoil", Formula: "bank x density", Numbers: v(d.Bank) + " x " + d.density().Text(s), Value: d.Spoil.Text(s)},
+	}
 }
 
 // Basis is where the pit's rules and factors come from.

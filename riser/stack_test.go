@@ -202,6 +202,34 @@ func BenchmarkStackOf(b *testing.B) {
 	}
 }
 
+// BenchmarkStackOfHard is 40 kinds and 6 ft where the search has more to do:
+// rings without end, all of them cuttable in half inches, and heights in inches
+// and millimetres mixed, which share only a small step.
+func BenchmarkStackOfHard(b *testing.B) {
+	need := Need{Port: 24 * manway.Inch, Gap: 6 * manway.Foot, Below: manway.Inch, Above: manway.Inch / 2, Joint: manway.Inch / 2}
+	for _, kind := range []string{"endless", "cuttable", "mixed"} {
+		rings := stockOf(40)
+		for i := range rings {
+			switch r := &rings[i]; kind {
+			case "cuttable":
+				r.CutStep, r.Count = manway.Inch/2, 0
+			case "mixed":
+				r.Height = manway.Length(int(r.Height/manway.Millimetre)) * manway.Millimetre
+			default:
+				r.Count = 0
+			}
+		}
+		b.Run("stock="+kind, func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				if _, err := StackOf(rings, need); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
+
 // stockOf is an invented stock of many kinds: heights of 2 to 12 in in quarter
 // inches, in two bores, one in ten cuttable.
 func stockOf(kinds int) []Ring {

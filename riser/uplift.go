@@ -109,6 +109,21 @@ func (l Light) validate() error {
 	return faults.Err()
 }
 
+// Working is the uplift step by step.
+func (u Uplift) Working(s manway.System) manway.Working {
+	l := u.Riser
+	t := func(x manway.Length) string { return x.Text(s) }
+	area, numbers := "pi/4 (outside^2 - bore^2)", "pi/4 ("+t(l.Outside)+"^2 - "+t(l.Bore)+"^2)"
+	if l.Closed {
+		area, numbers = "pi/4 outside^2", "pi/4 "+t(l.Outside)+"^2"
+	}
+	return manway.Working{
+		{Symbol: "head", Formula: "base - groundwater", Numbers: t(l.Base) + " - " + t(l.Base-u.Head), Value: t(u.Head)},
+		{Symbol: "up", Formula: "rho g head " + area, Numbers: "rho g " + t(u.Head) + " " + numbers, Value: u.Up.Text(s)},
+		{Symbol: "fasten", Formula: "factor up - weight - soil, at least 0", Numbers: num(u.Factor) + " x " + u.Up.Text(s) + " - " + u.Weight.Text(s) + " - " + u.Soil.Text(s), Value: u.Fasten.Text(s)},
+	}
+}
+
 // Basis is where the uplift comes from.
 func (Uplift) Basis() []manway.Citation {
 	return []manway.Citation{{Source: statics, Place: "hydrostatics"}, {Source: burnett, Place: "lift x 1.5"}}

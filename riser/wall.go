@@ -64,11 +64,12 @@ func (w Wall) Deflection(s Squash) (float64, error) {
 
 // Surround is what presses on a riser wall from outside at one depth.
 type Surround struct {
-	Depth manway.Length // below grade, above 0 to 20 ft
-	Soil  manway.Soil
-	Water manway.Groundwater
-	Wheel manway.Wheel  // that may stand near it; Load 0: none
-	Away  manway.Length // as near as the wheel's middle may come to the wall, 0 to 100 ft
+	Depth    manway.Length // below grade, above 0 to 20 ft
+	Soil     manway.Soil
+	Water    manway.Groundwater
+	Wheel    manway.Wheel    // that may stand near it; Load 0: none
+	Reaction manway.Pressure // modulus of soil reaction E' that a tested backfill is known to have, 0 to 10,000 psi; 0: not known, not counted
+	Away     manway.Length   // as near as the wheel's middle may come to the wall, 0 to 100 ft
 }
 
 // Press is the pressures on a riser wall, and what they come to.
@@ -94,12 +95,15 @@ const FactorOnBuckling = 3.0
 //	wheel = 3 P z x^2/(pi R^5),  R^2 = x^2 + z^2,  x the greater of away and z sqrt(2/3)
 //	hoop  = (earth + water + wheel) D/2
 //
-// and the checks: buckling, earth and water against the Tube pressure over 3.0
-// (soil support not counted), and of a concrete wall the hoop stress. A wheel
+// and the checks: buckling, earth and water against 1/3.0 of the Tube pressure, or
+// of the Soil pressure where the reaction of the backfill is known and gives
+// more; and of a concrete wall the hoop stress. A wall that buckles alone, with
+// backfill of which nothing is known, is not shown rather than failed. A wheel
 // presses most at sqrt(2/3) of the depth from the wall; it is put there, or at
 // away where that is farther. It presses from one side, which flattens and does
-// not buckle: it stands beside the first check. It fails unless every field is in its range. Sources: Jaky; Moser pp.
-// 111-113; AASHTO LRFD 3.11.6.2 with nu 0.5, remembered.
+// not buckle: it stands beside the first check. It fails unless every field is
+// in its range. Sources: Jaky; Moser pp. 111-113; AASHTO LRFD 3.11.6.2 with nu
+// 0.5, remembered.
 func (w Wall) Press(s Surround) (Press, error) {
 	if err := s.validate(w); err != nil {
 		return Press{}, err
@@ -127,7 +131,7 @@ func (w Wall) Press(s Surround) (Press, error) {
 	if made != 0 {
 		p.Cautions |= manway.GroundwaterUnknown
 	}
-	p.Checks = w.checks(p)
+	p.Checks = w.checks(p, s.Reaction)
 	return p, nil
 }
 
@@ -135,11 +139,15 @@ func (w Wall) Press(s Surround) (Press, error) {
 const concreteFrom = 1e6 * manway.PSI
 
 // checks judges buckling and, of concrete, the hoop stress.
-func (w Wall) checks(p Press) [2]manway.Check {
+func (w Wall) checks(p Press, reaction manway.Pressure) [2]manway.Check {
 	buckling := manway.Check{Name: "riser wall, buckling", Kind: manway.KindPressure, Combination: manway.Service,
 		Demand: float64(p.Earth + p.Water), Unfactored: float64(p.Earth + p.Water), Source: manway.Citation{Source: soil.Moser, Place: "pp. 111-113, factor 3.0"}}
-	if b, err := w.Buckling(0); err == nil {
-		buckling.Capacity = float64(b.Tube) / FactorOnBuckling
+	if b, err := w.Buckling(reaction); err == nil {
+		buckling.Capacity = float64(max(b.Tube, b.Soil)) / FactorOnBuckling
+	}
+	buckling = buckling.Judge()
+	if buckling.Status == manway.Fail && reaction == 0 {
+		buckling.Status, buckling.Reason = manway.NotShown, "the wall alone would buckle, ribs and the support of the soil are not counted"
 	}
 	hoop := manway.Check{Name: "riser wall, ring compression", Kind: manway.KindPressure, Combination: manway.DeadLive,
 		Unfactored: float64(p.Hoop) / float64(w.Thickness), Source: manway.Citation{Source: manway.ACI318_19, Place: "14.5.3, 21.2.1 (plain concrete 0.60)"}}
@@ -147,11 +155,11 @@ func (w Wall) checks(p Press) [2]manway.Check {
 	hoop.Demand = (f.Earth*float64(p.Earth+p.Water) + f.Live*float64(p.Wheel)) * float64(w.Diameter) / 2 / float64(w.Thickness)
 	if w.Modulus < concreteFrom {
 		hoop.Reason = "the strength of the plastic over the years is not known"
-		return [2]manway.Check{buckling.Judge(), hoop}
+		return [2]manway.Check{buckling, hoop}
 	}
 	hoop.Phi = 0.60
 	hoop.Capacity = hoop.Phi * 0.60 * float64(manway.LeastConcreteStrength)
-	return [2]manway.Check{buckling.Judge(), hoop.Judge()}
+	return [2]manway.Check{buckling, hoop.Judge()}
 }
 
 func (s Surround) validate(w Wall) error {
@@ -160,6 +168,7 @@ func (s Surround) validate(w Wall) error {
 	manway.Within(&faults, "Depth", s.Depth, manway.Inch/10, 20*manway.Foot)
 	faults.Under("Soil", s.Soil.Validate())
 	faults.Under("Water", s.Water.Validate())
+	manway.Within(&faults, "Reaction", s.Reaction, 0, 10000*manway.PSI)
 	if s.Wheel.Load != 0 {
 		faults.Under("Wheel", s.Wheel.Validate())
 		manway.Within(&faults, "Away", s.Away, 0, 100*manway.Foot)

@@ -1,9 +1,6 @@
 package main
 
 import (
-	"math"
-	"strings"
-
 	"manway.example/manway"
 	"manway.example/manway/riser"
 )
@@ -24,8 +21,17 @@ type output struct {
 	joints     int
 	hasDig     bool
 	dig        riser.Dig
+	hasBead    bool
+	bead       riser.BeadNeed
+	hasCement  bool
+	cement     riser.PackNeed
 	hasLeak    bool
 	leak       riser.Leakage
+	hasUplift  bool
+	uplift     riser.Uplift
+	hasPress   bool
+	press      riser.Press
+	buckling   riser.Buckling
 	hasTie     bool
 	position   riser.Position
 	hasHose    bool
@@ -47,6 +53,7 @@ func compute(in *input) (output, error) {
 	out.raise(in, &faults)
 	out.seal(in, &faults)
 	out.excavate(in, &faults)
+	out.load(in, &faults)
 	out.find(in, &faults)
 	out.judge(in, &faults)
 	return out, faults.Err()
@@ -68,7 +75,7 @@ func (o *output) sizes(in *input) {
 // raise is the reach and its stacks.
 func (o *output) raise(in *input, faults *manway.InputErrors) {
 	if in.Cover == nil {
-		if len(in.Rings) > 0 || in.Seen == nil && in.Tie == nil && in.Hose == nil && in.CoverDown == nil {
+		if len(in.Rings) > 0 || in.Seen == nil && in.Tie == nil && in.Hose == nil && in.CoverDown == nil && in.Pit == nil && in.Bead == nil && in.Cement == nil {
 			faults.Add("cover", "not given", "the depth from grade down to the roof")
 		}
 		return
@@ -125,85 +132,6 @@ func (o *output) chosen() (riser.Stack, bool) {
 	return riser.Stack{}, false
 }
 
-// seal is the strip in the joints.
-func (o *output) seal(in *input, faults *manway.InputErrors) {
-	if o.bore == 0 || o.outside == 0 || in.Joint == 0 {
-		o.without = append(o.without, "sealant: inside and outside diameter of the ring, and the thickness of a joint")
-		return
-	}
-	o.joint = riser.Joint{Inside: o.bore, Outside: o.outside, Closed: in.Joint}
-	o.joints = 1
-	if best, ok := o.chosen(); ok {
-		o.joints = best.Joints
-	}
-	need, err := o.joint.Strip(riser.Strip(in.Strip))
-	if o.keep(faults, err, "strip.") {
-		return
-	}
-	o.strip, o.hasJoint = need, true
-	if o.strips, err = need.Times(o.joints); o.keep(faults, err, "") {
-		return
-	}
-	gap := in.Gap
-	if gap == nil && in.Seen != nil && in.Seen.JointGap.Taken && in.Seen.JointGap.Length > 0 {
-		gap = &in.Seen.JointGap.Length
-	}
-	if gap == nil || in.Cover == nil {
-		return
-	}
-	leak, err := riser.LeakOf(riser.OpenJoint{Length: o.joint.Length(), Gap: *gap, Wall: o.joint.Wall(), Depth: *in.Cover, Water: in.Groundwater, Design: in.DesignFlow})
-	if !o.keep(faults, err, "") {
-		o.leak, o.hasLeak = leak, true
-	}
-}
-
-// excavate is the pit down to the roof.
-func (o *output) excavate(in *input, faults *manway.InputErrors) {
-	switch {
-	case in.Cover == nil || *in.Cover == 0:
-		return
-	case o.outside == 0:
-		o.without = append(o.without, "pit: outside diameter of the riser")
-		return
-	}
-	p := riser.Pit{Length: o.outside, Working: in.Working, Depth: *in.Cover, Ground: in.Slope, Type: in.SoilType, Shored: in.Shored, Earth: in.Earth, Density: in.Density, Water: in.Groundwater}
-	p.Refill = math.Pi / 4 * o.outside.Times(o.outside).Times(*in.Cover)
-	dig, err := riser.DigOf(p)
-	if !o.keep(faults, err, "") {
-		o.dig, o.hasDig = dig, true
-	}
-}
-
-// find is the place, the way to the truck and the uncovering.
-func (o *output) find(in *input, faults *manway.InputErrors) {
-	if in.Tie != nil {
-		position, err := riser.Tie(*in.Tie).Position()
-		if !o.keep(faults, err, "tie.") {
-			o.position, o.hasTie = position, true
-		}
-	}
-	if in.Hose != nil {
-		h := riser.Hose(*in.Hose)
-		if h.Section == 0 {
-			h.Section = 25 * manway.Foot
-		}
-		run, err := h.Run()
-		if !o.keep(faults, err, "hose.") {
-			o.hose, o.hasHose = run, true
-		}
-	}
-	if in.CoverDown != nil {
-		across := o.outside
-		if across == 0 {
-			across = in.Port
-		}
-		u, err := riser.Uncover(riser.Buried{Diameter: across, Depth: *in.CoverDown, Surface: in.Surface, Earth: in.Earth})
-		if !o.keep(faults, err, "uncover.") {
-			o.uncover, o.hasUncover = u, true
-		}
-	}
-}
-
 // judge is the defects and remedies.
 func (o *output) judge(in *input, faults *manway.InputErrors) {
 	if in.Seen == nil {
@@ -226,53 +154,4 @@ func (o *output) judge(in *input, faults *manway.InputErrors) {
 	o.seen, o.remedies, o.notSeen = true, remedies, c.NotSeen()
 	o.defects, _ = riser.Defects(c) // Remedies has validated c
 	o.notice, _ = riser.Notice(in.ID, o.defects)
-}
-
-// keep adds the faults of err under the names of the record, and reports
-// whether there are any. A fault that stands already is not added twice.
-func (o *output) keep(faults *manway.InputErrors, err error, prefix string) bool {
-	if err == nil {
-		return false
-	}
-	list, ok := err.(manway.InputErrors)
-	if !ok {
-		list = manway.InputErrors{{Field: "record", Value: err.Error(), Want: "values that can be computed"}}
-	}
-next:
-	for _, f := range list {
-		name := fieldName(prefix + f.Field)
-		for _, have := range *faults {
-			if have.Field == name {
-				continue next
-			}
-		}
-		faults.Add(name, f.Value, f.Want)
-	}
-	return true
-}
-
-// fieldName is the name that a field of the calculation has in the record.
-func fieldName(path string) string {
-	path = strings.NewReplacer("need.Covers", "lids", "need.Gap", "cover", "need.", "", "Condition.", "seen.", "Site.", "site.",
-		"Joint.Inside", "bore", "Joint.Outside", "outside", "Joint.Closed", "joint", "Pit.", "", "Water.Depth", "groundwater",
-		"RoofThickness", "roof", "Span", "outside", "uncover.Diameter", "outside", "uncover.Depth", "cover_down", "Design", "design_flow", "Type", "soil_type", "Ground", "slope").Replace(path)
-	switch path { // of pit and leak
-	case "Length":
-		path = "outside"
-	case "Depth":
-		path = "cover"
-	case "Wall":
-		path = "outside"
-	}
-	var b strings.Builder
-	for i, r := range path {
-		if r >= 'A' && r <= 'Z' {
-			if i > 0 && path[i-1] != '.' && path[i-1] != '_' {
-				b.WriteByte('_')
-			}
-			r += 'a' - 'A'
-		}
-		b.WriteRune(r)
-	}
-	return b.String()
 }

@@ -28,11 +28,11 @@ func draw(w io.Writer, in *input, out *output) error {
 
 // sketch is the drawing with the lengths it uses.
 type sketch struct {
-	in                                *input
-	out                               *output
-	d                                 *svg.Drawing
-	roofTop, half, bore, edge, slope  float64
-	left, right, top, bottom, roofLow float64
+	in                               *input
+	out                              *output
+	d                                *svg.Drawing
+	roofTop, half, bore, edge, slope float64
+	top, bottom, roofLow             float64
 }
 
 func newSketch(in *input, out *output) *sketch {

@@ -39,6 +39,11 @@ type input struct {
 	Groundwater    manway.Groundwater `json:"groundwater"`
 	Gap            *manway.Length     `json:"gap"`
 	DesignFlow     manway.Flow        `json:"design_flow"`
+	Pit            *pit               `json:"pit"`
+	Bead           *bead              `json:"bead"`
+	Cement         *cement            `json:"cement"`
+	Light          *light             `json:"light"`
+	Wall           *wall              `json:"wall"`
 	Tie            *tie               `json:"tie"`
 	Hose           *hose              `json:"hose"`
 	Surface        riser.Surface      `json:"surface"`
@@ -76,6 +81,47 @@ type strip struct {
 	Overlap manway.Length `json:"overlap"`
 }
 
+type pit struct {
+	Length   manway.Length `json:"length"`
+	Width    manway.Length `json:"width"`
+	Depth    manway.Length `json:"depth"`
+	Standing manway.Volume `json:"standing"`
+	Refill   manway.Volume `json:"refill"`
+}
+
+type bead struct {
+	Width manway.Length `json:"width"`
+	Depth manway.Length `json:"depth"`
+	Round bool          `json:"round"`
+	Inner bool          `json:"inner"`
+	Outer bool          `json:"outer"`
+	Tube  manway.Volume `json:"tube"`
+}
+
+type cement struct {
+	Depth       manway.Length `json:"depth"`
+	FromOutside bool          `json:"from_outside"`
+	Bag         manway.Mass   `json:"bag"`
+	Yield       manway.Volume `json:"yield"`
+}
+
+type light struct {
+	Flange  manway.Length `json:"flange"`
+	Closed  bool          `json:"closed"`
+	Mass    manway.Mass   `json:"mass"`
+	Anchors int           `json:"anchors"`
+	Factor  number        `json:"factor"`
+}
+
+type wall struct {
+	Thickness manway.Length   `json:"thickness"`
+	Modulus   manway.Pressure `json:"modulus"`
+	Poisson   number          `json:"poisson"`
+	Reaction  manway.Pressure `json:"reaction"`
+	Wheel     wheel           `json:"wheel"`
+	Away      manway.Length   `json:"away"`
+}
+
 type tie struct {
 	Corners manway.Length `json:"corners"`
 	FromA   manway.Length `json:"from_a"`
@@ -104,6 +150,29 @@ type site struct {
 	Emptying     riser.Answer  `json:"emptying"`
 	LocateDays   int           `json:"locate_days"`
 	Supported    bool          `json:"supported"`
+}
+
+// number is a figure without a unit.
+type number float64
+
+// wheel is one of the wheels that are asked about, or none.
+type wheel struct{ manway.Wheel }
+
+// UnmarshalText accepts mower, pickup, truck and none.
+func (w *wheel) UnmarshalText(text []byte) error {
+	switch string(text) {
+	case "mower":
+		w.Wheel = manway.MowerWheel
+	case "pickup":
+		w.Wheel = manway.PickupWheel
+	case "truck":
+		w.Wheel = manway.TruckWheel
+	case "none":
+		w.Wheel = manway.Wheel{}
+	default:
+		return &manway.InputError{Field: "wheel", Value: strconv.Quote(string(text)), Want: "mower, pickup, truck or none"}
+	}
+	return nil
 }
 
 // preset is what stands in for fields that a record leaves out.
@@ -151,6 +220,11 @@ func flags(fs *flag.FlagSet, in *input) {
 	record.Optional(fs, &in.CoverDown, "cover-down", "`DEPTH` of soil over the cover")
 	fs.Func("tie", "`TIE` to two corners, see above", single(&in.Tie))
 	fs.Func("hose", "`HOSE` to the truck, see above", single(&in.Hose))
+	fs.Func("pit", "`PIT` round another part: \"length=8 ft; width=5 ft; depth=4 ft\"; round without width", single(&in.Pit))
+	fs.Func("bead", "`BEAD` of gunned sealant: \"width=1/2 in; depth=1/2 in; tube=10.1 fl oz; inner=true\"", single(&in.Bead))
+	fs.Func("cement", "`CEMENT` in the joint: \"depth=1 in; bag=60 lb\", or with its yield", single(&in.Cement))
+	fs.Func("light", "`RISER` that water may lift: \"mass=40 lb; anchors=6; flange=34 in\"", single(&in.Light))
+	fs.Func("wall", "`WALL` of the riser: \"thickness=1/2 in; modulus=22000 psi; poisson=0.4; wheel=pickup; away=2 ft\"", single(&in.Wall))
 	fs.Func("seen", "what was `SEEN`, see above", single(&in.Seen))
 	fs.Func("site", "`SITE` for the scope of remedies, see above", func(text string) error { return fields(text, &in.Site) })
 }
@@ -211,6 +285,10 @@ func set(to any, value string) (err error) {
 		*to, err = strconv.Atoi(value)
 	case *int64:
 		*to, err = strconv.ParseInt(value, 10, 64)
+	case *number:
+		var v float64
+		v, err = strconv.ParseFloat(value, 64)
+		*to = number(v)
 	case *bool:
 		*to, err = strconv.ParseBool(value)
 	default:

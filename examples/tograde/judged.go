@@ -34,6 +34,52 @@ func jsonFind(j *record.JSON, out *output) {
 	}
 }
 
+func jsonLoad(j *record.JSON, out *output) {
+	if out.hasUplift {
+		u := out.uplift
+		j.Object("uplift")
+		j.Number("head_in", u.Head.In(manway.Inch))
+		j.Number("up_lbf", u.Up.In(manway.PoundForce))
+		j.Number("weight_lbf", u.Weight.In(manway.PoundForce))
+		j.Number("soil_lbf", u.Soil.In(manway.PoundForce))
+		if !u.NoUplift {
+			j.Number("safety", u.Safety)
+		}
+		j.Bool("lifts", u.Lifts)
+		j.Number("fasten_lbf", u.Fasten.In(manway.PoundForce))
+		j.Number("each_lbf", u.Each.In(manway.PoundForce))
+		jsonWorking(j, u.Working(manway.US))
+		j.End()
+	}
+	if out.hasPress {
+		p := out.press
+		j.Object("wall")
+		j.Number("earth_psf", p.Earth.In(manway.PSF))
+		j.Number("water_psf", p.Water.In(manway.PSF))
+		j.Number("wheel_psf", p.Wheel.In(manway.PSF))
+		j.Number("hoop_lbf_per_ft", p.Hoop.In(manway.PoundForcePerFoot))
+		j.Number("ring_buckling_psi", out.buckling.Ring.In(manway.PSI))
+		j.Number("tube_buckling_psi", out.buckling.Tube.In(manway.PSI))
+		j.Number("soil_buckling_psi", out.buckling.Soil.In(manway.PSI))
+		j.List("checks")
+		for _, c := range p.Checks {
+			j.Object("")
+			j.Text("name", c.Name)
+			j.Text("status", c.Status.String())
+			if use, ok := c.Use(); ok {
+				j.Number("use", use)
+			}
+			if c.Reason != "" {
+				j.Text("reason", c.Reason)
+			}
+			j.Text("source", c.Source.String())
+			j.End()
+		}
+		j.End()
+		j.End()
+	}
+}
+
 func jsonJudged(j *record.JSON, out *output) {
 	if !out.seen {
 		return
@@ -151,6 +197,15 @@ func (o *output) basis() []manway.Citation {
 	}
 	if o.hasLeak {
 		list = append(list, o.leak.Basis()...)
+	}
+	if o.hasUplift {
+		list = append(list, o.uplift.Basis()...)
+	}
+	if o.hasPress {
+		list = append(list, o.press.Basis()...)
+	}
+	if o.hasUncover {
+		list = append(list, o.uncover.Basis()...)
 	}
 	return list
 }

@@ -35,6 +35,16 @@
 // Pit. Ground round a tank was disturbed: soil_type is C unless a competent
 // person declared type B (B-declared). shored holds the sides plumb. earth is
 // loam, sand or clay. groundwater is a depth or unknown, which is taken at grade.
+// pit ("length=8 ft; width=5 ft; depth=4 ft") is a pit round another part.
+//
+// Joint. strip is the preformed strip (width, height, roll, overlap); bead gunned
+// sealant along the inner edge, the outer, both, or neither: the centreline;
+// cement a plug of a depth from inside or outside, by bags of a mass or a yield.
+//
+// Riser in the ground. light ("mass=40 lb; anchors=6; flange=34 in") is a sealed
+// riser that groundwater may lift; wall ("thickness=1/2 in; modulus=22000 psi;
+// poisson=0.4; wheel=pickup; away=2 ft") is screened for buckling, and pressed by
+// the wheel of a mower, pickup or truck that may come as near as away.
 //
 // Condition. seen holds what was observed; what is left out was not seen, and
 // the answer lists it. Answers are yes, no, not seen; handle is sound, rusted,

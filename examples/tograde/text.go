@@ -49,6 +49,7 @@ func writeText(w io.Writer, in *input, out *output) error {
 	if out.hasDig {
 		textDig(b, out)
 	}
+	textLoad(b, out)
 	textFind(b, out)
 	textRemedies(b, out)
 	for _, u := range out.notSeen {
@@ -70,8 +71,8 @@ func writeText(w io.Writer, in *input, out *output) error {
 
 // warnings is the cautions and assumptions of all that was computed.
 func (o *output) warnings() (manway.Cautions, manway.Assumptions) {
-	c := o.reach.Cautions | o.stacks.Cautions | o.dig.Cautions | o.leak.Cautions | o.uncover.Cautions
-	a := o.reach.Assumed | o.stacks.Assumed | o.dig.Assumed | o.leak.Assumed
+	c := o.uplift.Cautions | o.press.Cautions | o.reach.Cautions | o.stacks.Cautions | o.dig.Cautions | o.leak.Cautions | o.uncover.Cautions
+	a := o.uplift.Assumed | o.press.Assumed | o.reach.Assumed | o.stacks.Assumed | o.dig.Assumed | o.leak.Assumed
 	for _, r := range o.remedies {
 		c |= r.Cautions
 		a |= r.Assumed
@@ -152,6 +153,12 @@ func textJoint(b *strings.Builder, out *output) {
 			fmt.Fprintf(b, "  joints %d: %v, rolls %d, %v left\n", out.joints, out.strips.Length, out.strips.Rolls, out.strips.Left)
 		}
 	}
+	if out.hasBead {
+		fmt.Fprintf(b, "\nGunned sealant for one joint: %v of bead, %.1f in3, tubes %d\n", out.bead.Length, out.bead.Volume.In(manway.CubicInch), out.bead.Tubes)
+	}
+	if out.hasCement {
+		fmt.Fprintf(b, "\nCement for one joint: %.4g ft3, bags %d\n", out.cement.Volume.In(manway.CubicFoot), out.cement.Packs)
+	}
 	if out.hasLeak {
 		l := out.leak
 		fmt.Fprintf(b, "\nOpen joint: at most %v a day if it is that wide all round; the soil lets less through\n", l.Least.Times(manway.Day))
@@ -165,16 +172,12 @@ func textJoint(b *strings.Builder, out *output) {
 func textDig(b *strings.Builder, out *output) {
 	d := out.dig
 	shape := fmt.Sprintf("%v round at the bottom, %v at grade", d.Bottom[0], d.Top[0])
-	fmt.Fprintf(b, "\nPit: %s, %v deep, type %s, %g to 1\n", shape, d.Pit.Depth, d.Pit.Type, d.Slope)
-	formula := "pi h/3 (R^2 + R r + r^2)"
-	switch {
-	case d.Pit.Shored:
-		formula = "pi r^2 h"
-	case d.Pit.Ground > 0:
-		formula = "pi/3 s^2 H^3/(1 - s^2 g^2)^1.5 - pi/3 r^3/s"
+	if d.Pit.Width > 0 {
+		shape = fmt.Sprintf("%v by %v at the bottom, %v by %v at grade", d.Bottom[0], d.Bottom[1], d.Top[0], d.Top[1])
 	}
-	fmt.Fprintf(b, "  V = "+formula+" = %.1f ft3 = %.2f yd3 in the bank, %.2f yd3 loose, %v\n",
+	fmt.Fprintf(b, "\nPit: %s, %v deep, type %s, %g to 1: %.1f ft3, %.2f yd3 in the bank, %.2f yd3 loose, %v\n", shape, d.Pit.Depth, d.Pit.Type, d.Slope,
 		d.Hole.In(manway.CubicFoot), d.Bank.In(manway.CubicYard), d.Loose.In(manway.CubicYard), d.Spoil)
+	working(b, d.Working(manway.US))
 	fmt.Fprintf(b, "  backfill %.2f yd3 compacted; dig %.1f h and fill %.1f h by hand, one person; spoil %v back from the edge\n",
 		d.Backfill.In(manway.CubicYard), d.HandHours.In(manway.Hour), d.FillHours.In(manway.Hour), d.Setback)
 	for _, rule := range []struct {
@@ -190,6 +193,40 @@ func textDig(b *strings.Builder, out *output) {
 			fmt.Fprintf(b, "  %s\n", rule.text)
 		}
 	}
+}
+
+func textLoad(b *strings.Builder, out *output) {
+	if out.hasUplift {
+		u := out.uplift
+		word := "does not lift"
+		if u.Lifts {
+			word = "lifts"
+		}
+		fmt.Fprintf(b, "\nUplift: groundwater %s the riser; its fastening must hold %v", word, u.Fasten)
+		if u.Riser.Anchors > 0 {
+			fmt.Fprintf(b, ", %v each of %d", u.Each, u.Riser.Anchors)
+		}
+		fmt.Fprintln(b)
+		working(b, u.Working(manway.US))
+	}
+	if out.hasPress {
+		p := out.press
+		fmt.Fprintf(b, "\nUnreviewed screening of the riser's wall: earth %v, water %v, wheel %v; ring %v, tube %v buckle alone\n", p.Earth, p.Water, p.Wheel, out.buckling.Ring, out.buckling.Tube)
+		for _, c := range p.Checks {
+			figure := ""
+			if use, ok := c.Use(); ok {
+				figure = fmt.Sprintf(", use %.3g", use)
+			}
+			fmt.Fprintf(b, "  %s: %s%s%s (%s)\n", c.Name, c.Status, figure, because(c.Reason), c.Source)
+		}
+	}
+}
+
+func because(reason string) string {
+	if reason == "" {
+		return ""
+	}
+	return ": " + reason
 }
 
 func textFind(b *strings.Builder, out *output) {

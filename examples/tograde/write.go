@@ -131,9 +131,25 @@ func writeJSON(j *record.JSON, in *input, out *output) {
 		}
 		j.End()
 	}
+	if out.hasBead {
+		j.Object("bead")
+		j.Number("length_ft", out.bead.Length.In(manway.Foot))
+		j.Number("volume_in3", out.bead.Volume.In(manway.CubicInch))
+		j.Int("tubes", out.bead.Tubes)
+		j.Number("tube_ft", riser.Bead(*in.Bead).Yield().In(manway.Foot))
+		j.End()
+	}
+	if out.hasCement {
+		j.Object("cement")
+		j.Number("volume_ft3", out.cement.Volume.In(manway.CubicFoot))
+		j.Int("bags", out.cement.Packs)
+		j.Number("left_ft3", out.cement.Left.In(manway.CubicFoot))
+		j.End()
+	}
 	if out.hasDig {
 		jsonDig(j, out.dig)
 	}
+	jsonLoad(j, out)
 	if out.hasLeak {
 		jsonLeak(j, out.leak)
 	}
@@ -203,6 +219,11 @@ func jsonDig(j *record.JSON, d riser.Dig) {
 	j.Number("slope", d.Slope)
 	j.Number("bottom_in", d.Bottom[0].In(manway.Inch))
 	j.Number("top_in", d.Top[0].In(manway.Inch))
+	if d.Pit.Width > 0 {
+		j.Number("bottom_width_in", d.Bottom[1].In(manway.Inch))
+		j.Number("top_width_in", d.Top[1].In(manway.Inch))
+	}
+	j.Number("deepest_in", d.Deepest.In(manway.Inch))
 	j.Number("hole_ft3", d.Hole.In(manway.CubicFoot))
 	j.Number("bank_yd3", d.Bank.In(manway.CubicYard))
 	j.Number("loose_yd3", d.Loose.In(manway.CubicYard))
@@ -215,6 +236,7 @@ func jsonDig(j *record.JSON, d riser.Dig) {
 	j.Bool("ladder", d.Ladder)
 	j.Bool("air_test", d.AirTest)
 	j.Bool("wet", d.Wet)
+	jsonWorking(j, d.Working(manway.US))
 	j.End()
 }
 
