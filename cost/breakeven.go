@@ -128,24 +128,27 @@ type BreakEven struct {
 	Payback, Discounted When
 }
 
-// paybacks fills in the paybacks from the flows of both in the usual case.
-func (b *BreakEven) paybacks(c Comparison) {
-	saved := make(Project, c.Horizon.Years+1)
+// paybacks fills in the paybacks of every pair from what both pay by year in the
+// usual case.
+func (c *Comparison) paybacks() {
+	paid := map[string]Project{}
 	for _, o := range c.Options {
-		sign := 0.0
-		switch o.ID {
-		case b.Cheap:
-			sign = 1
-		case b.Dear:
-			sign = -1
-		}
+		years := make(Project, c.Horizon.Years+1)
 		for _, f := range o.Courses[Usual].Flows {
 			if f.Why != UnusedLife {
-				saved[int(math.Ceil(f.Year-near))] += sign * f.Paid.InexactFloat64()
+				years[int(math.Ceil(f.Year-near))] += f.Paid.InexactFloat64()
 			}
 		}
+		paid[o.ID] = years
 	}
-	b.Payback, b.Discounted = payback(saved, 0), payback(saved, c.Horizon.Rate)
+	saved := make(Project, c.Horizon.Years+1)
+	for i := range c.BreakEven {
+		b := &c.BreakEven[i]
+		for t := range saved {
+			saved[t] = paid[b.Cheap][t] - paid[b.Dear][t]
+		}
+		b.Payback, b.Discounted = payback(saved, 0), payback(saved, c.Horizon.Rate)
+	}
 }
 
 // breakEvens pairs every option with every one of a higher first cost.

@@ -53,7 +53,7 @@ type Comparison struct {
 }
 
 // Most options of one comparison.
-const mostOptions = 50
+const mostOptions = 30
 
 // ownerYears are the years at which owners are told what they have paid.
 var ownerYears = [...]int{5, 10, 20}
@@ -99,9 +99,7 @@ func Compare(options []Option, h Horizon) (Comparison, error) {
 		c.Cheapest[s] = options[best].ID
 	}
 	c.BreakEven = breakEvens(options, h)
-	for i := range c.BreakEven {
-		c.BreakEven[i].paybacks(c)
-	}
+	c.paybacks()
 	c.Flips = flips(options, h)
 	c.Swings = swings(options, h, places)
 	return c, nil
@@ -128,7 +126,37 @@ func checkOptions(options []Option, h Horizon) error {
 			}
 		}
 	}
+	if len(faults) == 0 {
+		checkPayments(&faults, options, h)
+	}
 	return faults.Err()
+}
+
+// mostPayments bounds the work of a comparison: options times payments of the
+// one that has most.
+const mostPayments = 50_000
+
+// checkPayments adds a fault where so many payments are asked for that the
+// comparison would not end soon.
+func checkPayments(faults *manway.InputErrors, options []Option, h Horizon) {
+	years, most := float64(h.Years), 0.0
+	for _, o := range options {
+		lives, n := 1.0, years
+		if !o.Forever {
+			lives = years/o.Life.Bad + 1
+		}
+		n += lives
+		for _, e := range o.Events {
+			n += lives // each life may have it once
+			if e.Every > 0 {
+				n += years / e.Every
+			}
+		}
+		most = math.Max(most, n)
+	}
+	if total := most * float64(len(options)); total > mostPayments {
+		faults.Add("Options", "about "+shortNumber(total)+" payments", "at most 50,000: fewer options or events, or longer lives")
+	}
 }
 
 // course sums the flows of one option in one scenario.

@@ -3,6 +3,9 @@ package cost
 import (
 	"math"
 	"strconv"
+	"strings"
+
+	"github.com/shopspring/decimal"
 
 	"manway.example/manway"
 )
@@ -19,8 +22,22 @@ func (r Rate) String() string {
 	return strconv.FormatFloat(round12(float64(r)*100), 'g', -1, 64) + " %"
 }
 
-// MarshalText is the rate in per cent, to 12 digits.
-func (r Rate) MarshalText() ([]byte, error) { return []byte(r.String()), nil }
+// MarshalText is the rate in per cent, losslessly; NaN and infinities are an
+// error.
+func (r Rate) MarshalText() ([]byte, error) {
+	if math.IsNaN(float64(r)) || math.IsInf(float64(r), 0) {
+		return nil, &manway.InputError{Field: "rate", Value: shortNumber(float64(r)), Want: "a finite rate"}
+	}
+	digits, exponent, _ := strings.Cut(strconv.FormatFloat(float64(r), 'e', -1, 64), "e")
+	power, err := strconv.Atoi(exponent)
+	if err != nil {
+		return nil, err
+	}
+	if power += 2; power >= -6 && power < 15 { // plain digits for the rates that people use
+		return []byte(decimal.RequireFromString(digits).Shift(int32(power)).String() + " %"), nil
+	}
+	return []byte(digits + "e" + strconv.Itoa(power) + " %"), nil
+}
 
 // UnmarshalText reads a percentage.
 func (r *Rate) UnmarshalText(text []byte) error {
@@ -28,7 +45,7 @@ func (r *Rate) UnmarshalText(text []byte) error {
 	if err != nil {
 		return &manway.InputError{Field: "rate", Value: strconv.Quote(clip(string(text))), Want: "a percentage a year, such as 3 %"}
 	}
-	*r = Rate(v / 100)
+	*r = Rate(v)
 	return nil
 }
 

@@ -2,6 +2,7 @@ package cost_test
 
 import (
 	"math"
+	"math/rand/v2"
 	"testing"
 
 	"manway.example/manway/cost"
@@ -94,9 +95,21 @@ func TestRateText(t *testing.T) {
 		}
 		back, _ := r.MarshalText()
 		var again cost.Rate
-		if err := again.UnmarshalText(back); err != nil || !close12(float64(again), float64(r)) {
+		if err := again.UnmarshalText(back); err != nil || again != r {
 			t.Errorf("%q comes back as %v, %v", back, again, err)
 		}
+	}
+	random := rand.New(rand.NewPCG(3, 4))
+	for range 10_000 {
+		r := cost.Rate(random.NormFloat64() * math.Pow(10, float64(random.IntN(8)-6)))
+		text := must(r.MarshalText())(t)
+		var back cost.Rate
+		if err := back.UnmarshalText(text); err != nil || back != r {
+			t.Fatalf("%v is %s is %v, %v", float64(r), text, float64(back), err)
+		}
+	}
+	if _, err := cost.Rate(math.NaN()).MarshalText(); err == nil {
+		t.Error("NaN was written")
 	}
 	for _, text := range []string{"3", "0.03", "", "%", "NaN %", "Inf %", "1e999 %", "--3 %", "0x3 %", "three %"} {
 		var r cost.Rate

@@ -108,7 +108,7 @@ func winnerBeside(options []Option, h Horizon, known map[string]float64) string 
 	for _, o := range options {
 		v, ok := known[o.ID]
 		if !ok {
-			v = h.presentValue(h.flows(options, o, Usual))
+			v = h.value(options, o)
 		}
 		if v < best {
 			best, id = v, o.ID
@@ -132,7 +132,7 @@ func valuesWithout(options []Option, h Horizon, id string) map[string]float64 {
 			at = next
 		}
 		if !touched {
-			known[o.ID] = h.presentValue(h.flows(options, o, Usual))
+			known[o.ID] = h.value(options, o)
 		}
 	}
 	return known
@@ -231,7 +231,7 @@ func swings(options []Option, h Horizon, places int) []Swing {
 		eac := func(change func(*Option, *Horizon, float64), x float64) decimal.Decimal {
 			changed, g := append([]Option(nil), options...), h
 			change(&changed[i], &g, x)
-			d, _ := amountOf(g.equivalentAnnual(g.presentValue(g.flows(changed, changed[i], Usual))), places, HalfEven)
+			d, _ := amountOf(g.equivalentAnnual(g.value(changed, changed[i])), places, HalfEven)
 			return d
 		}
 		add := func(p Parameter, from, to float64, change func(*Option, *Horizon, float64)) {

@@ -18,14 +18,22 @@ func round12(v float64) float64 {
 
 var errPercent = errors.New("not a percentage")
 
-// readPercent reads "3 %" as 3.
+// readPercent reads "3 %" as 0.03, rounded once.
 func readPercent(s string) (float64, error) {
 	s, ok := strings.CutSuffix(strings.TrimSpace(s), "%")
 	s = strings.TrimSpace(s)
 	if !ok || len(s) > 32 || strings.ContainsAny(s, "xXpP_nN") {
 		return 0, errPercent
 	}
-	v, err := strconv.ParseFloat(s, 64)
+	digits, exponent, has := strings.Cut(strings.ToLower(s), "e")
+	power := 0
+	if has {
+		var err error
+		if power, err = strconv.Atoi(exponent); err != nil {
+			return 0, errPercent
+		}
+	}
+	v, err := strconv.ParseFloat(digits+"e"+strconv.Itoa(power-2), 64)
 	if err != nil || math.IsInf(v, 0) {
 		return 0, errPercent
 	}

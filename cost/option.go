@@ -194,7 +194,7 @@ func (h Horizon) Validate() error {
 
 // Shortest life that is reckoned with, in years, and most events of an option.
 const (
-	leastLife  = 0.1
+	leastLife  = 0.25
 	mostEvents = 100
 )
 
@@ -248,6 +248,9 @@ func (o Option) renewal() decimal.Decimal {
 
 // find is the option of an id.
 func find(options []Option, id string) (Option, bool) {
+	if id == "" {
+		return Option{}, false
+	}
 	i := slices.IndexFunc(options, func(o Option) bool { return o.ID == id })
 	if i < 0 {
 		return Option{}, false

@@ -192,6 +192,10 @@ func MoneyText(d decimal.Decimal, c Currency) string {
 	if err != nil {
 		places = 2
 	}
+	var faults manway.InputErrors
+	if !checkNumber(&faults, "Amount", d) {
+		return "beyond 1e12 " + string(c)
+	}
 	s := d.StringFixed(int32(places))
 	whole, frac, point := strings.Cut(s, ".")
 	first := 0

@@ -43,6 +43,7 @@ func TestRefusals(t *testing.T) {
 		"event every":        {compare(cost.Option{ID: "o", Life: life, Events: []cost.Event{{Every: 0.01}}}, good), "Options[0].Events[0].Every"},
 		"event year NaN":     {compare(cost.Option{ID: "o", Life: life, Events: []cost.Event{{Year: nan}}}, good), "Options[0].Events[0].Year"},
 		"no options":         {second(cost.Compare(nil, good)), "Options"},
+		"endless payments":   {compare(cost.Option{ID: "o", Life: cost.SameLife(0.25), Events: make([]cost.Event, 100)}, cost.Horizon{Years: 200, Currency: "USD"}), "Options"},
 		"twice one id":       {second(cost.Compare([]cost.Option{{ID: "o", Life: life}, {ID: "o", Life: life}}, good)), "Options[1].ID"},
 		"horizon 0":          {horizon(func(h *cost.Horizon) { h.Years = 0 }), "Horizon.Years"},
 		"horizon rate":       {horizon(func(h *cost.Horizon) { h.Rate = cost.Rate(nan) }), "Horizon.Rate"},

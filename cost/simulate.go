@@ -64,6 +64,10 @@ func (e Estimate) Simulate(s Simulation) (Spread, error) {
 	if !e.Complete {
 		faults.Add("Estimate", strconv.Itoa(len(e.Missing))+" lines without a price", "a complete estimate")
 	}
+	e.check(&faults)
+	if err := faults.Err(); err != nil {
+		return Spread{}, err
+	}
 	drawn, fixed := e.drawn(s.Seed)
 	if len(drawn) == 0 {
 		faults.Add("Lines", "none with a range", "a range of quantity or price on at least one line")
@@ -79,6 +83,26 @@ func (e Estimate) Simulate(s Simulation) (Spread, error) {
 	totals, sums := simulate(drawn, fixed, least, s.Draws)
 	slices.Sort(totals)
 	return e.spreadOf(drawn, middle, totals, sums, s)
+}
+
+// check adds the faults of an estimate that was not made by [Job.Estimate].
+func (e Estimate) check(faults *manway.InputErrors) {
+	if err := e.Terms.Validate(); err != nil {
+		faults.Under("Terms", err)
+	}
+	manway.WithinCount(faults, "Places", e.Places, 0, 12)
+	checkNotNegative(faults, "Direct", e.Direct)
+	manway.WithinCount(faults, "Lines", len(e.Lines), 0, maxLines)
+	for i, l := range e.Lines {
+		if len(*faults) > maxFaults {
+			return
+		}
+		if err := l.Line.Validate(); err != nil {
+			faults.Under("Lines["+strconv.Itoa(i)+"]", err)
+		}
+		checkNotNegative(faults, "Amount", l.Amount)
+		checkNotNegative(faults, "UnitPrice", l.UnitPrice)
+	}
 }
 
 // drawnLine is one line with a range, as the simulation needs it.
