@@ -188,6 +188,11 @@ func TestPipeFigures(t *testing.T) {
 			t.Fatalf("no fitting %s", row.Input(t, "fitting"))
 			return 0, 0
 		},
+	}.run(t)
+}
+
+func TestDrainFigures(t *testing.T) {
+	quantities{
 		"velocity by Manning": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			return float64(drainAt(t, row).Velocity), manway.KindVelocity
 		},
