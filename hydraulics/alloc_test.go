@@ -1,6 +1,7 @@
 package hydraulics_test
 
 import (
+	"maps"
 	"testing"
 
 	"manway.example/manway"
@@ -12,18 +13,18 @@ const sixty = manway.Temperature((60 + 459.67) / 1.8)
 
 // closedForms are the calculations that must not allocate, by name.
 func closedForms(t testing.TB) map[string]func() error {
+	forms := pipeForms(t)
+	maps.Copy(forms, tankForms(t))
+	return forms
+}
+
+// pipeForms are those of water, pipes and openings.
+func pipeForms(t testing.TB) map[string]func() error {
 	w := must[hydraulics.Water](t)(hydraulics.WaterAt(sixty))
 	hose := hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100 * manway.Foot, Fittings: 1.5}
 	rubber := hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100 * manway.Foot, C: 140}
 	suction := hydraulics.Suction{Temperature: sixty, Vacuum: 24 * manway.InchMercury, Lift: 9 * manway.Foot, Hose: hose}
 	drain := hydraulics.Drain{Diameter: 4 * manway.Inch, Slope: 0.02, N: 0.013}
-	chamber := hydraulics.Chamber{Area: 17.5 * manway.SquareFoot, Off: 10 * manway.Inch, On: 16 * manway.Inch, Alarm: 20 * manway.Inch, Top: 40 * manway.Inch}
-	house := hydraulics.Household{People: 4, PeopleKnown: hydraulics.About, Grinder: hydraulics.Yes}
-	c := twoCompartments(t, lyingTank(t)).Compartments[0]
-	solids := hydraulics.Solids{Outlet: 48 * manway.Inch, DeviceBottom: hydraulics.Read(30 * manway.Inch), Sludge: hydraulics.Read(12 * manway.Inch), Scum: hydraulics.Read(4 * manway.Inch)}
-	found := hydraulics.Found{Outlet: 48 * manway.Inch, Level: hydraulics.Read(52 * manway.Inch), Area: 30 * manway.SquareFoot,
-		Runback: hydraulics.Runback{Seen: hydraulics.Yes, Rise: manway.Inch, Over: 10 * manway.Minute}}
-	truck := hydraulics.Truck{Capacity: 2500 * manway.Gallon, Aboard: 300 * manway.Gallon}
 	return map[string]func() error{
 		"WaterAt":        func() error { _, err := hydraulics.WaterAt(sixty); return err },
 		"Atmosphere":     func() error { _, err := hydraulics.Atmosphere(5000 * manway.Foot); return err },
@@ -48,8 +49,21 @@ func closedForms(t testing.TB) map[string]func() error {
 			_, err := hydraulics.DrainTime(20*manway.SquareFoot, manway.SquareInch, 2*manway.Foot, 0, 0.61)
 			return err
 		},
-		"FrancisWeir":     func() error { _, err := hydraulics.FrancisWeir(3*manway.Foot, 3*manway.Inch); return err },
-		"VNotch":          func() error { _, err := hydraulics.VNotch(60*manway.Degree, 3*manway.Inch); return err },
+		"FrancisWeir": func() error { _, err := hydraulics.FrancisWeir(3*manway.Foot, 3*manway.Inch); return err },
+		"VNotch":      func() error { _, err := hydraulics.VNotch(60*manway.Degree, 3*manway.Inch); return err },
+	}
+}
+
+// tankForms are those of what is in a tank and when it is pumped.
+func tankForms(t testing.TB) map[string]func() error {
+	chamber := hydraulics.Chamber{Area: 17.5 * manway.SquareFoot, Off: 10 * manway.Inch, On: 16 * manway.Inch, Alarm: 20 * manway.Inch, Top: 40 * manway.Inch}
+	house := hydraulics.Household{People: 4, PeopleKnown: hydraulics.About, Grinder: hydraulics.Yes}
+	c := twoCompartments(t, lyingTank(t)).Compartments[0]
+	solids := hydraulics.Solids{Outlet: 48 * manway.Inch, DeviceBottom: hydraulics.Read(30 * manway.Inch), Sludge: hydraulics.Read(12 * manway.Inch), Scum: hydraulics.Read(4 * manway.Inch)}
+	found := hydraulics.Found{Outlet: 48 * manway.Inch, Level: hydraulics.Read(52 * manway.Inch), Area: 30 * manway.SquareFoot,
+		Runback: hydraulics.Runback{Seen: hydraulics.Yes, Rise: manway.Inch, Over: 10 * manway.Minute}}
+	truck := hydraulics.Truck{Capacity: 2500 * manway.Gallon, Aboard: 300 * manway.Gallon}
+	return map[string]func() error{
 		"Interval":        func() error { _, err := hydraulics.Interval(4, 1100*manway.Gallon); return err },
 		"DerivedInterval": func() error { _, err := hydraulics.DerivedInterval(4, 1100*manway.Gallon); return err },
 		"Household":       func() error { _, err := house.Interval(1100 * manway.Gallon); return err },
