@@ -21,6 +21,7 @@ type Way struct {
 	Low, High  decimal.NullDecimal // one in ten prices is below Low, one in ten above High
 	Missing    []Missing           // what the price leaves out; empty where it is complete
 	Life       Lives               // years; all 0 where it only bridges the time to the next
+	Then       string              // what follows at the end of that life; empty for the same again
 	Paid       []Mark              // in the usual case
 	PaidBad    []Mark              // in the bad case
 	NeedsEntry bool                // of a permit-required confined space
@@ -135,7 +136,7 @@ func (q Quote) way(p *page, number int, w Way) {
 		return
 	}
 	p.item("Price: " + q.price(w))
-	p.item("Lasts: " + w.Life.String())
+	p.item("Lasts: " + w.lasts())
 	if paid := q.paid(w.Paid); paid != "" {
 		p.item("Paid in all, if things go as usual: " + paid)
 	}
@@ -157,6 +158,14 @@ func (q Quote) way(p *page, number int, w Way) {
 		}
 		p.item(fmt.Sprintf("If we find %s: %s, %s", c.If, c.Work, price))
 	}
+}
+
+// lasts is the life and what follows.
+func (w Way) lasts() string {
+	if w.Then == "" {
+		return w.Life.String()
+	}
+	return w.Life.String() + ", then " + w.Then
 }
 
 // price is the price with its range and what it leaves out.

@@ -123,11 +123,11 @@ func (out *output) write(in *input, spreads []*cost.Spread) cost.Quote {
 	}
 	for i, o := range out.options {
 		w := cost.Way{
-			Title: o.Title, Cures: o.Cures, Delays: o.Delays, Leaves: o.Leaves, Price: o.First.Decimal, Life: o.Life,
+			Title: o.name(), Cures: o.Cures, Delays: o.Delays, Leaves: o.Leaves, Price: o.First.Decimal, Life: o.Life,
 			NeedsEntry: o.NeedsEntry, NeedsDig: o.NeedsDig, NeedsPump: o.NeedsPump, Permit: o.Permit, RuledOut: o.RuledOut,
 		}
-		if w.Title == "" {
-			w.Title = o.ID
+		if next := slices.IndexFunc(out.options, func(n option) bool { return n.ID == o.Then }); next >= 0 {
+			w.Then = out.options[next].name()
 		}
 		if k := slices.IndexFunc(out.comparison.Options, func(c cost.Outlook) bool { return c.ID == o.ID }); k >= 0 {
 			w.Paid, w.PaidBad = out.comparison.Options[k].Courses[cost.Usual].Marks, out.comparison.Options[k].Courses[cost.Bad].Marks

@@ -85,6 +85,14 @@ type option struct {
 	RuledOut   string         `json:"ruled_out"`
 }
 
+// name is what the option is called.
+func (o option) name() string {
+	if o.Title == "" {
+		return o.ID
+	}
+	return o.Title
+}
+
 // event is a cost at a known year, once or again and again.
 type event struct {
 	Title string         `json:"title"`
