@@ -87,6 +87,20 @@ func (v Visit) crewSection() Section {
 	return s
 }
 
+// gaugeSays sets the truck's gauge against the computed volume.
+func (v Visit) gaugeSays() []string {
+	d, sys := v.Survey.Done, v.Survey.Units
+	if d.GaugeAfter == 0 {
+		return nil
+	}
+	by := d.GaugeAfter - d.GaugeBefore
+	line := fmt.Sprintf("The truck's gauge says %s, the tank's shape %s", short(by.Text(sys)), short(v.Pump.Remove.Text(sys)))
+	if v.Pump.Remove > 0 {
+		line += fmt.Sprintf(": %+.0f %%", 100*float64(by/v.Pump.Remove-1))
+	}
+	return []string{line + "."}
+}
+
 // closeSection is what must be done and written down before the crew leaves.
 func (v Visit) closeSection() Section {
 	s := Section{ID: "close_out", For: ForCrew, Title: "Before leaving", Method: "A list to tick, the same at every visit; what applies here is named."}
@@ -102,6 +116,7 @@ func (v Visit) closeSection() Section {
 		"☐ Truck gauge read before and after each compartment: ______ / ______",
 		"☐ Disposal ticket: site ______ volume ______ number ______",
 		"☐ What was not opened, and why, is written on the ticket.")
+	s.Says = append(s.Says, v.gaugeSays()...)
 	return s
 }
 

@@ -42,6 +42,8 @@ type Survey struct {
 	Rings []Ring `json:"rings_in_stock"`
 	// How the remedies are priced and compared.
 	Money Money `json:"money"`
+	// What was done before the crew left.
+	Done Done `json:"done"`
 	// Sets of rules that the tank is judged against, by their ids, such as us-va; local code governs.
 	Rules []string `json:"rules"`
 	// Answers of the owner to earlier offers.
@@ -188,6 +190,27 @@ type Arrival struct {
 	Outlet hydraulics.DeviceState `json:"outlet_baffle"`
 	// Effluent filter as found.
 	Filter hydraulics.DeviceState `json:"filter"`
+}
+
+// Done is what was done before the crew left.
+type Done struct {
+	Remark
+	// Whether every opened compartment was pumped.
+	Pumped hydraulics.Answer `json:"pumped"`
+	// Whether every lid is on with every fastener in.
+	LidsOn hydraulics.Answer `json:"lids_on"`
+	// Whether a written notice of an unsafe opening was left.
+	NoticeLeft hydraulics.Answer `json:"notice_left"`
+	// Truck gauge before pumping.
+	GaugeBefore manway.Volume `json:"gauge_before"`
+	// Truck gauge after pumping.
+	GaugeAfter manway.Volume `json:"gauge_after"`
+	// Where the load was taken.
+	Disposal string `json:"disposal_site"`
+	// Number of the disposal ticket.
+	Ticket string `json:"disposal_ticket"`
+	// Volume on the disposal ticket.
+	Volume manway.Volume `json:"disposal_volume"`
 }
 
 // Gas is what a gas meter read in the opening.

@@ -40,6 +40,7 @@ func (s Survey) Validate() error {
 		faults.Under(fmt.Sprintf("Rings[%d]", i), r.validate())
 	}
 	faults.Under("Money", s.Money.validate())
+	faults.Under("Done", s.Done.validate())
 	if s.Gas != nil {
 		faults.Under("Gas", s.Gas.validate())
 	}
@@ -79,6 +80,20 @@ func (s Survey) openedOrNotRead(faults *manway.InputErrors) {
 			faults.Add(fmt.Sprintf("Compartments[%d]", i), "readings", "an access of compartment "+fmt.Sprint(i+1)+" that was opened, or no readings")
 		}
 	}
+}
+
+func (d Done) validate() error {
+	var faults manway.InputErrors
+	text(&faults, "Disposal", d.Disposal, 0, 100)
+	text(&faults, "Ticket", d.Ticket, 0, 60)
+	const most = 20000 * manway.Gallon
+	manway.Within(&faults, "GaugeBefore", d.GaugeBefore, 0, most)
+	manway.Within(&faults, "GaugeAfter", d.GaugeAfter, 0, most)
+	if d.GaugeAfter != 0 && d.GaugeAfter < d.GaugeBefore {
+		faults.Add("GaugeAfter", d.GaugeAfter.String(), "at least the gauge before, "+d.GaugeBefore.String())
+	}
+	manway.Within(&faults, "Volume", d.Volume, 0, most)
+	return faults.Err()
 }
 
 func (g Gas) validate() error {

@@ -74,14 +74,21 @@ func (r *Row) Empty() {
 	r.cells++
 }
 
+// Harmless is a text for a cell of a CSV table, with an apostrophe in front
+// where a spreadsheet would take it for a formula.
+func Harmless(s string) string {
+	if s != "" && strings.IndexByte("=+-@\t\r", s[0]) >= 0 {
+		return "'" + s
+	}
+	return s
+}
+
 // appendCell quotes a text where CSV needs it, and disarms formulas.
 func appendCell(to []byte, s string) []byte {
 	if s == "" {
 		return to
 	}
-	if strings.IndexByte("=+-@\t\r", s[0]) >= 0 {
-		s = "'" + s
-	}
+	s = Harmless(s)
 	if !strings.ContainsAny(s, "\",\n\r") && s[0] != ' ' {
 		return append(to, s...)
 	}

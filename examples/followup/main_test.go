@@ -1,0 +1,62 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+)
+
+const sites = "../../testdata/sites"
+
+func TestRun(t *testing.T) {
+	dir := t.TempDir()
+	bad := filepath.Join(dir, "bad.json")
+	if err := os.WriteFile(bad, []byte(`{"id":"bad"}`), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	today := time.Date(2026, 10, 29, 23, 0, 0, 0, time.UTC)
+	for _, c := range []struct {
+		name   string
+		args   []string
+		code   int
+		stdout []string // in this order
+		stderr string
+	}{
+		// The offer of 16 October is unanswered for 14 days on the 30th, not the day before.
+		{"offer unanswered", []string{"-on", "2026-10-30", sites}, 0, []string{"remedy declined  2026-09-30  30  soaked-slab-metric", "pump-out due  2026-10-14  16  rusted-handle", "offer unanswered  2026-10-16  14  rusted-handle"}, ""},
+		{"not yet", []string{"-on", "2026-10-29", sites}, 0, []string{"pump-out due"}, ""},
+		{"csv", []string{"-on", "2026-10-30", "-out", "csv", sites}, 0, []string{"kind,since,days,visit,what\n", "rusted-handle"}, ""},
+		{"json", []string{"-on", "2026-10-30", "-out", "json", sites}, 0, []string{`"kind":"remedy declined"`}, ""},
+		// 3,700 L at 3.785411784 L a gallon.
+		{"disposal", []string{"-log", "-out", "csv", sites}, 0, []string{"date,visit,volume_gal,site,ticket\n", "2026-09-30,soaked-slab-metric,977.436593725,invented works,T-0001\n"}, ""},
+		{"one refused", []string{"-on", "2026-10-30", bad, sites}, 1, []string{"offer unanswered"}, "bad.json: line 1: date"},
+		{"nothing", nil, 2, nil, "no survey given"},
+		{"not there", []string{filepath.Join(dir, "none")}, 2, nil, "none"},
+		{"no day", []string{"-on", "tomorrow", sites}, 2, nil, "a date of the calendar"},
+		{"manual", []string{"-h"}, 0, []string{"Followup reads", "-log"}, ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var out, errs bytes.Buffer
+			if code := run(c.args, &out, &errs, today); code != c.code {
+				t.Errorf("exit %d, want %d: %s", code, c.code, errs.String())
+			}
+			rest := out.String()
+			for _, want := range c.stdout {
+				i := strings.Index(rest, want)
+				if i < 0 {
+					t.Fatalf("standard output lacks %q in its place:\n%s", want, out.String())
+				}
+				rest = rest[i+len(want):]
+			}
+			if !strings.Contains(errs.String(), c.stderr) {
+				t.Errorf("standard error lacks %q: %s", c.stderr, errs.String())
+			}
+			if c.name == "not yet" && strings.Contains(out.String(), "unanswered") {
+				t.Errorf("an offer of 13 days is called unanswered:\n%s", out.String())
+			}
+		})
+	}
+}
