@@ -84,7 +84,7 @@ var catalogue = [...]proposal{
 		}, fits: twoBores, bars: []func(Condition, Site) string{wetJoint, weakRoof, rotten}},
 	{kind: RaiseToGrade, title: "Raise the riser to grade", cures: []DefectKind{TooDeep},
 		life: [3]float64{10, 20, 30}, lasts: practice("rings on preformed strip"), dig: true, permit: authority,
-		scope: func(b *scoper) { b.dig(); b.rings(); b.closing("cover-plastic") }, bars: []func(Condition, Site) string{weakRoof, rotten}},
+		scope: func(b *scoper) { b.dig(); b.riser("ring-concrete", anyStack); b.closing("cover-plastic") }, bars: []func(Condition, Site) string{weakRoof, rotten}},
 	{kind: ReplacePlastic, title: "Dig out and replace by a sealed plastic riser to grade", cures: append([]DefectKind{CoverTooHeavy}, tight...),
 		life: [3]float64{20, 30, 50}, lasts: manway.Citation{Source: marylandLife, Place: "plastic tank 50 years plus; low and usual are practice"}, dig: true, permit: authority,
 		scope: func(b *scoper) {
@@ -92,12 +92,18 @@ var catalogue = [...]proposal{
 			b.takeOff(true)
 			b.each("adapter", 1, "one an access")
 			b.labour("fit-adapter", 1, "adapter")
-			b.plastic()
+			b.riser("riser-plastic", plasticStack)
+			b.sealant(1) // below the adapter
 			b.closing("cover-plastic")
 		}, bars: []func(Condition, Site) string{weakRoof}},
 	{kind: ReplaceConcrete, title: "Dig out and replace by sealed concrete rings to grade", cures: tight,
 		life: [3]float64{20, 30, 50}, lasts: manway.Citation{Source: marylandLife, Place: "concrete tank 50 years plus; low and usual are practice"}, dig: true, permit: authority,
-		scope: func(b *scoper) { b.dig(); b.takeOff(true); b.rings(); b.closing("cover-concrete") }, bars: []func(Condition, Site) string{weakRoof}},
+		scope: func(b *scoper) {
+			b.dig()
+			b.takeOff(true)
+			b.riser("ring-concrete", concreteStack)
+			b.closing("cover-concrete")
+		}, bars: []func(Condition, Site) string{weakRoof}},
 	{kind: CutAccess, title: "Cut a new access from above", cures: []DefectKind{AccessMissing, AccessTooSmall},
 		life: [3]float64{20, 30, 50}, lasts: manway.Citation{Source: marylandLife, Place: "concrete tank 50 years plus; low and usual are practice"}, dig: true, pump: true, permit: authority,
 		scope: func(b *scoper) {
@@ -106,7 +112,7 @@ var catalogue = [...]proposal{
 			b.each("engineer", 1, "steel of the roof is cut")
 			b.each("concrete-saw", 1, "wet cut")
 			b.labour("cut-opening", 1, "opening")
-			b.rings()
+			b.riser("ring-concrete", anyStack)
 			b.closing("cover-plastic")
 		}, bars: []func(Condition, Site) string{weakRoof, mayNotEmpty}, extra: manway.CutConcreteDust | manway.GasAndIgnition},
 	{kind: ReplaceTank, title: "Replace the tank", cures: append([]DefectKind{RoofNotShown, CoverTooHeavy, AccessMissing, AccessTooSmall}, tight...),

@@ -426,3 +426,43 @@ func TestNotSeenIsNoDefect(t *testing.T) {
 		t.Errorf("a notice for nothing: %q", text)
 	}
 }
+
+// TestScopeFollowsTheStack: the rings of the chosen stack are priced where they
+// suit the remedy, one by one and sealed one by one, and by the foot where they
+// do not.
+func TestScopeFollowsTheStack(t *testing.T) {
+	stock := []Ring{{Height: 6 * manway.Inch, Bore: 24 * manway.Inch, Outside: 30 * manway.Inch}}
+	stacks := must(StackOf(stock, Need{Port: 24 * manway.Inch, Gap: 26 * manway.Inch, Joint: manway.Inch / 2}))
+	s := Site{Bore: 24 * manway.Inch, Outside: 30 * manway.Inch, Height: 26 * manway.Inch, Stack: stacks.Best[0], CoverCode: "c24"}
+	quantity := map[RemedyKind]map[string]float64{}
+	for _, r := range must(Remedies(Condition{Roots: Yes}, s)) {
+		quantity[r.Kind] = map[string]float64{}
+		for _, i := range r.Scope {
+			quantity[r.Kind][i.Code] += i.Quantity
+		}
+	}
+	concrete, plastic := quantity[ReplaceConcrete], quantity[ReplacePlastic]
+	strip := 4 * (27*math.Pi + 2) / 12
+	for _, c := range []struct {
+		what      string
+		got, want float64
+	}{
+		{"concrete rings", concrete["ring-24x6"], 4}, {"no concrete by the foot", concrete["ring-concrete"], 0},
+		{"strip of four joints", concrete["sealant-strip"], strip}, {"chosen cover", concrete["c24"], 1}, {"no other cover", concrete["cover-concrete"], 0},
+		{"plastic by the foot", plastic["riser-plastic"], 26. / 12}, {"no concrete ring", plastic["ring-24x6"], 0}, {"strip of two joints", plastic["sealant-strip"], strip / 2},
+	} {
+		if math.Abs(c.got-c.want) > 1e-9 {
+			t.Errorf("%s: got %v, want %v", c.what, c.got, c.want)
+		}
+	}
+}
+
+// TestWallDeflection: a wall of pipe stiffness 46 psi in soil of 1,000 psi under
+// 10 ft of 120 lb/ft3 is flattened by 1.228 percent (by hand: 0.1 x 8.333/(0.149
+// x 46 + 61)).
+func TestWallDeflection(t *testing.T) {
+	w := Wall{Diameter: 24 * manway.Inch, Thickness: manway.Inch}
+	w.Modulus = manway.Pressure(46 * 0.149 * 12 * 12 * 12 * 12 * float64(manway.PSI))
+	dx := must(w.Deflection(Squash{Load: 1200 * manway.PSF, Reaction: 1000 * manway.PSI}))
+	near(t, "deflection", dx, 0.1*1200/144/(0.149*46+61), 1e-12)
+}

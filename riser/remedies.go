@@ -7,17 +7,6 @@ import (
 	"manway.example/manway"
 )
 
-// plastic is the new plastic riser.
-func (b *scoper) plastic() {
-	if b.s.Height == 0 {
-		b.want("height of the new riser")
-		return
-	}
-	b.add("riser-plastic", b.s.Height.In(manway.Foot), "reach of "+b.s.Height.String(), manway.Citation{Source: statics, Place: "reach"})
-	b.labour("set-ring", 1, "riser")
-	b.sealant(2) // below the adapter and below the riser
-}
-
 // Remedies is every known way of dealing with what was found at an access, each
 // with what it cures, delays and leaves, its scope from the survey, its life
 // and where that comes from. A remedy that a condition rules out is listed with

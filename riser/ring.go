@@ -9,7 +9,7 @@ import (
 
 // Ring is one kind of riser ring in stock or on order.
 type Ring struct {
-	Code     string
+	Code     string        // of the price book; empty: ring-24x6 by bore and height in inches
 	Count    int           // how many there are; 0: as many as needed
 	Height   manway.Length // without its joint, 1 in to 8 ft
 	Bore     manway.Length // inside diameter, 6 in to 10 ft; of an adapter at its bottom
@@ -24,6 +24,15 @@ type Ring struct {
 
 // Adapter reports whether r joins two bores.
 func (r Ring) Adapter() bool { return r.TopBore != 0 && !oneBore(r.TopBore, r.Bore) }
+
+// code is the ring's code, ring-24x6 by bore and height in inches where it has
+// none.
+func (r Ring) code() string {
+	if r.Code != "" {
+		return r.Code
+	}
+	return "ring-" + num(r.Bore.In(manway.Inch)) + "x" + num(r.Height.In(manway.Inch))
+}
 
 // top is the bore at the top of r.
 func (r Ring) top() manway.Length {

@@ -132,25 +132,34 @@ func (b *scoper) bead(outer bool) {
 // beadDepth is how deep a bead is gunned into a joint: practice.
 const beadDepth = manway.Inch / 2
 
-// rings is the new riser: the chosen stack, or concrete by the foot.
-func (b *scoper) rings() {
+// riser is the new riser: the chosen stack where suits accepts it, else by the
+// foot of the code given.
+func (b *scoper) riser(code string, suits func(Stack) bool) {
 	n := 0
-	for _, p := range b.s.Stack.Pieces {
-		b.items = append(b.items, Item{p.Code, "riser ring " + p.Height.String() + " high", Material, float64(p.Count), "EA", 0, b.s.Stack.String(), manway.Citation{Source: statics, Place: "ring stack"}})
-		n += p.Count
+	if suits(b.s.Stack) {
+		for _, p := range b.s.Stack.Pieces {
+			b.items = append(b.items, Item{p.Code, "riser ring " + p.Height.String() + " high", Material, float64(p.Count), "EA", 0, b.s.Stack.String(), manway.Citation{Source: statics, Place: "ring stack"}})
+			n += p.Count
+		}
 	}
 	if n == 0 {
 		if b.s.Height == 0 {
 			b.want("height of the new riser")
 			return
 		}
-		b.add("ring-concrete", b.s.Height.In(manway.Foot), "reach of "+b.s.Height.String(), manway.Citation{Source: statics, Place: "reach"})
+		b.add(code, b.s.Height.In(manway.Foot), "reach of "+b.s.Height.String(), manway.Citation{Source: statics, Place: "reach"})
 		n = 1
 	}
 	b.labour("set-ring", float64(n), "ring of the stack")
-	b.each("hoist", 1, "rings are not lifted by hand")
+	if code != "riser-plastic" {
+		b.each("hoist", 1, "rings are not lifted by hand")
+	}
 	b.sealant(n)
 }
+
+func anyStack(s Stack) bool      { return len(s.Pieces) > 0 }
+func concreteStack(s Stack) bool { return s.all(false) }
+func plasticStack(s Stack) bool  { return s.all(true) }
 
 // takeOff lifts off what stands there and hauls it away.
 func (b *scoper) takeOff(haul bool) {
@@ -169,7 +178,11 @@ func (b *scoper) takeOff(haul bool) {
 
 // closing is a cover with its fasteners and the guard below it.
 func (b *scoper) closing(code string) {
-	b.each(code, 1, "one an access")
+	if b.s.CoverCode != "" {
+		b.items = append(b.items, Item{b.s.CoverCode, "cover chosen with the stack", Material, 1, "EA", 0, "one an access", practice("counted")})
+	} else {
+		b.each(code, 1, "one an access")
+	}
 	b.labour("fit-cover", 1, "cover")
 	b.fasteners()
 	b.guard()

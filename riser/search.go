@@ -85,7 +85,7 @@ func newSearch(rings []Ring, need Need) *search {
 		mass, made := r.mass()
 		s.masses[i] = mass
 		if min(r.Bore, r.top()) < need.Port && !oneBore(min(r.Bore, r.top()), need.Port) {
-			s.unused = append(s.unused, r.Code+": bore "+min(r.Bore, r.top()).String()+" is narrower than the port of "+need.Port.String())
+			s.unused = append(s.unused, r.code()+": bore "+min(r.Bore, r.top()).String()+" is narrower than the port of "+need.Port.String())
 			continue
 		}
 		s.assumed |= made
@@ -261,11 +261,11 @@ func (s *search) stack(f found) Stack {
 	for _, p := range f.picks {
 		r := s.rings[p.ring]
 		if p.full > 0 {
-			out.Pieces = append(out.Pieces, Piece{Ring: p.ring, Code: r.Code, Count: p.full, Height: r.Height, Bore: r.Bore})
+			out.Pieces = append(out.Pieces, Piece{Ring: p.ring, Code: r.code(), Count: p.full, Height: r.Height, Bore: r.Bore, Plastic: r.Plastic})
 			out.Mass += manway.Mass(float64(p.full)) * s.masses[p.ring]
 		}
 		if p.cut > 0 {
-			out.Pieces = append(out.Pieces, Piece{Ring: p.ring, Code: r.Code, Count: 1, Height: p.cut, Bore: r.Bore, Cut: true})
+			out.Pieces = append(out.Pieces, Piece{Ring: p.ring, Code: r.code(), Count: 1, Height: p.cut, Bore: r.Bore, Cut: true, Plastic: r.Plastic})
 			out.Mass += s.masses[p.ring] * manway.Mass(p.cut/r.Height)
 			p.full++
 		}

@@ -15,6 +15,7 @@ type Site struct {
 	StandingMass manway.Mass        // of these and the cover
 	Height       manway.Length      // to be made up by the new riser, Reach.Height
 	Stack        Stack              // chosen for it; empty: priced by the foot
+	CoverCode    string             // of the cover chosen with it; empty: a cover of the remedy\'s own kind
 	Pit          Pit                // to expose the joint; Depth 0: not known
 	TankPit      Pit                // to take the whole tank out; Depth 0: not known
 	Topsoil      manway.Length      // put back over the pit; 0: 4 in is taken

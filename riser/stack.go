@@ -29,12 +29,13 @@ type Need struct {
 
 // Piece is rings of one kind and height in a stack.
 type Piece struct {
-	Ring   int // index in the list of rings
-	Code   string
-	Count  int
-	Height manway.Length // of each as it is set
-	Bore   manway.Length
-	Cut    bool // cut down to Height
+	Ring    int // index in the list of rings
+	Code    string
+	Count   int
+	Height  manway.Length // of each as it is set
+	Bore    manway.Length
+	Cut     bool // cut down to Height
+	Plastic bool // not concrete
 }
 
 // Stack is one way to make up the height, bottom up.
@@ -199,6 +200,16 @@ func (s Stack) Working(need Need, sys manway.System) manway.Working {
 // Basis is where the rules of a stack come from.
 func (Stacks) Basis() []manway.Citation {
 	return []manway.Citation{{Source: texas285, Place: "285.38(d)(1)-(2)"}, {Source: statics, Place: "sum of heights"}}
+}
+
+// all reports whether the stack has rings and all are of plastic, or of concrete.
+func (s Stack) all(plastic bool) bool {
+	for _, p := range s.Pieces {
+		if p.Plastic != plastic {
+			return false
+		}
+	}
+	return len(s.Pieces) > 0
 }
 
 // total is the height of pieces and cover.

@@ -146,6 +146,9 @@ func (o *output) judge(in *input, faults *manway.InputErrors) {
 	}
 	if len(o.stacks.Best) > 0 {
 		s.Stack = o.stacks.Best[0]
+		if s.Stack.Cover >= 0 {
+			s.CoverCode = in.Lids[s.Stack.Cover].Code
+		}
 	}
 	remedies, err := riser.Remedies(c, s)
 	if o.keep(faults, err, "") {
