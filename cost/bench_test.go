@@ -2,6 +2,7 @@ package cost
 
 import (
 	"fmt"
+	"math"
 	"math/rand/v2"
 	"strings"
 	"testing"
@@ -101,6 +102,49 @@ func BenchmarkCompare(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		if _, err := Compare(options, Horizon{Years: 20, Rate: 0.05, Currency: "USD"}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkDiscountFactors(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := DiscountFactors(0.03, 20); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// The floor under BenchmarkDiscountFactors: one power.
+func BenchmarkBarePower(b *testing.B) {
+	x, sum := 1.03, 0.0
+	for b.Loop() {
+		sum += math.Pow(x, -20)
+	}
+	if sum == 0 {
+		b.Fatal("no power")
+	}
+}
+
+func BenchmarkPatchOrReplace(b *testing.B) {
+	p := PatchOrReplace{Patch: decimal.NewFromInt(450), Replace: decimal.NewFromInt(2400), ReplaceLife: 20, Rate: 0.05}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := p.Lives(); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkTakeoff(b *testing.B) {
+	scope := make([]riser.Item, 40)
+	for i := range scope {
+		scope[i] = riser.Item{Code: "concrete", Quantity: 1.5 + float64(i), Unit: "FTQ"}
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := Takeoff(scope); err != nil {
 			b.Fatal(err)
 		}
 	}
