@@ -48,8 +48,8 @@ func (w UnitWeights) Conversion() (Conversion, error) {
 	if err := faults.Err(); err != nil {
 		return Conversion{}, err
 	}
-	shrunk := float64(w.Bank / w.Compacted)
-	return Conversion{(float64(w.Bank/w.Loose) - 1) * 100, float64(w.Loose / w.Bank), (1 - shrunk) * 100, shrunk}, nil
+	bank, loose, compacted := float64(w.Bank), float64(w.Loose), float64(w.Compacted)
+	return Conversion{(bank/loose - 1) * 100, loose / bank, (1 - bank/compacted) * 100, bank / compacted}, nil
 }
 
 // Haul is spoil to be taken away.
@@ -70,7 +70,7 @@ func (h Haul) Loads() (loose manway.Volume, loads int, err error) {
 	if err := faults.Err(); err != nil {
 		return 0, 0, err
 	}
-	loose = h.Bank * manway.Volume(1+h.SwellPercent/100)
+	loose = manway.Volume(float64(h.Bank) * (1 + h.SwellPercent/100))
 	loads, err = manway.Pieces(loose, h.Truck)
 	return loose, loads, err
 }
@@ -135,7 +135,7 @@ func (p Placed) Order() (needed manway.Volume, packs int, err error) {
 	if err := faults.Err(); err != nil {
 		return 0, 0, err
 	}
-	needed = p.Volume * manway.Volume(1+p.WastePercent/100)
+	needed = manway.Volume(float64(p.Volume) * (1 + p.WastePercent/100))
 	if p.Pack > 0 {
 		packs, err = manway.Pieces(needed, p.Pack)
 	}

@@ -142,7 +142,7 @@ func (t Truck) Lines(gallons manway.Volume) ([]Line, error) {
 		return nil, err
 	}
 	pumping := manway.Duration(float64(gallons) / float64(t.Rate))
-	hours := round12((t.Setup + pumping + manway.Duration(loads)*t.RoundTrip).In(manway.Hour))
+	hours := round12((t.Setup + pumping).In(manway.Hour) + float64(loads)*t.RoundTrip.In(manway.Hour))
 	from := fmt.Sprintf("%s set-up + %s pumping + %d loads x %s", t.Setup, pumping, loads, t.RoundTrip)
 	basis := [3]manway.Citation{practice}
 	return []Line{

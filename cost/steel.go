@@ -26,14 +26,14 @@ func (g BarGrid) Bars() (along, across int, total manway.Length, err error) {
 		return 0, 0, 0, err
 	}
 	along, across = g.count(g.Width), g.count(g.Length)
-	total = manway.Length(along)*(g.Length-2*g.Cover) + manway.Length(across)*(g.Width-2*g.Cover)
+	total = manway.Length(float64(along)*float64(g.Length-2*g.Cover) + float64(across)*float64(g.Width-2*g.Cover))
 	return along, across, total, nil
 }
 
 // count is how many bars lie across a width, the first and the last at the
 // cover from the edges: floor((width - 2 cover)/spacing) + 1.
 func (g BarGrid) count(width manway.Length) int {
-	return int(math.Floor(float64((width-2*g.Cover)/g.Spacing)+near)) + 1
+	return int(math.Floor(float64(width-2*g.Cover)/float64(g.Spacing)+near)) + 1
 }
 
 // barWeights are the nominal pounds a foot of reinforcing bars by number, from
