@@ -4,6 +4,15 @@
 // through an open one, how large the pit is, what is wrong with what stands
 // there, and which remedies there are with their scope in quantities.
 //
+//	reach.go                      height from the roof to grade
+//	ring.go stack.go search.go    ring weights; the best stacks, and how they are found
+//	joint.go                      strip, gunned sealant, cement
+//	pit.go hole.go opened.go      the pit, its geometry, the tank meanwhile
+//	leak.go uplift.go wall.go     groundwater and soil on a riser
+//	find.go                       ties to the house, uncovering, hose
+//	condition.go rules.go         what was seen, and what is wrong by written rules
+//	catalogue.go remedies.go      the remedies; scope*.go what they take
+//
 // # Conventions
 //
 // Depths are below finished grade and positive downwards; a reveal is above

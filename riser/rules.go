@@ -19,7 +19,7 @@ const (
 	NarrowGap      = manway.Inch / 8        // practice: roots and soil pass a wider one
 	WideGap        = manway.Inch / 2        // practice
 	ShallowSpall   = manway.Inch / 4        // practice
-	CrackInSoil    = 0.012 * manway.Inch    // reasonable crack width in soil (ACI 224R-01 Table 4.1, remembered)
+	CrackInSoil    = 0.012 * manway.Inch    // tolerable crack width in moist air and soil (ACI 224R Table 4.1, read in a text that quotes it)
 	OpenCrack      = manway.Inch / 8        // practice
 	NoticedSinking = 1 * manway.Inch        // practice
 )
@@ -30,7 +30,8 @@ func practice(place string) manway.Citation {
 
 // Defects is what is wrong at an access by written rules, the most urgent
 // first and an unsafe opening before everything. What was not seen gives no
-// defect: [Condition.NotSeen] lists it. It fails unless every observation is
+// defect: [Condition.NotSeen] lists it. A cover that is not fastened is taken as
+// within reach of children where its depth was not seen. It fails unless every observation is
 // within its range.
 //
 // Source: each defect names the rule it was found by.
@@ -186,7 +187,7 @@ func (f *finder) concrete() {
 		}
 	}
 	if w := c.CrackWidth; w.Taken && w.Length > 0 {
-		in := manway.Citation{Source: aci224R, Place: "Table 4.1, in soil: 0.012 in (remembered)"}
+		in := manway.Citation{Source: aci224R, Place: "Table 4.1, in soil: 0.012 in"}
 		switch {
 		case w.above(OpenCrack):
 			f.add(Cracked, Soon, "a crack is open by 1/8 in or more", practice("1/8 in"))

@@ -38,7 +38,7 @@ func Basis() []manway.Citation {
 		{Source: manway.OSHA1926, Place: "Subpart P, 1926.500(b), 1926.502(i)"},
 		{Source: manway.OSHA1910, Place: "1910.146"},
 		{Source: virginia811, Place: "working days of notice"},
-		{Source: aci224R, Place: "Table 4.1, remembered"},
+		{Source: aci224R, Place: "Table 4.1"},
 		{Source: astmC990, Place: "scope; half-volume rule in submittals"},
 		{Source: bagMix, Place: "0.0075 ft3/lb"},
 		{Source: fm5434, Place: "Table 1-1"},

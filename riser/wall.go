@@ -102,8 +102,9 @@ const FactorOnBuckling = 3.0
 // presses most at sqrt(2/3) of the depth from the wall; it is put there, or at
 // away where that is farther. It presses from one side, which flattens and does
 // not buckle: it stands beside the first check. It fails unless every field is
-// in its range. Sources: Jaky; Moser pp. 111-113; AASHTO LRFD 3.11.6.2 with nu
-// 0.5, remembered.
+// in its range. Sources: Jaky; Moser pp. 111-113; Boussinesq's horizontal stress,
+// doubled for a wall that does not give way, the same as AASHTO LRFD 3.11.6.2 with
+// nu 0.5 (remembered).
 func (w Wall) Press(s Surround) (Press, error) {
 	if err := s.validate(w); err != nil {
 		return Press{}, err
