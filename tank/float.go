@@ -142,7 +142,6 @@ type buried struct {
 	shell         Shell
 	floor, height float64 // thickness of the floor; outside height of the tank
 	grade, water  float64 // over the outside of the bottom
-	plan          float64 // of the roof, or of a lying tank at its widest
 	ledge         float64 // area of the flange
 	assumed       manway.Assumptions
 	cautions      manway.Cautions
