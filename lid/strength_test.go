@@ -39,29 +39,6 @@ func named(t *testing.T, s Strength, name string) manway.Check {
 	return manway.Check{}
 }
 
-// The arithmetic of testdata/handcalc/lid.md, step by step.
-func TestLidByHand(t *testing.T) {
-	s := strengthOf(t, disc24(), StrengthCase{Seat: onTop(), Steel: quarterInchMesh()})
-	foot := float64(manway.PoundForceFootPerFoot)
-	for _, c := range []struct {
-		name string
-		got  float64
-		want float64
-	}{
-		{"span, in", s.Span.In(manway.Inch), 22},
-		{"own moment", named(t, s, "bending, own weight").Unfactored / foot, 6.302},
-		{"own moment, factored", named(t, s, "bending, own weight").Demand / foot, 8.823},
-		{"person, factored", named(t, s, "bending, a person").Demand / foot, 104.75},
-		{"strength", named(t, s, "bending, a person").Capacity / foot, 1170.8},
-		{"hole cover", named(t, s, "hole cover: twice people and gear").Demand / foot, 127.78},
-		{"nominal strength", named(t, s, "hole cover: twice people and gear").Capacity / foot, 1300.9},
-	} {
-		if math.Abs(c.got/c.want-1) > 5e-4 {
-			t.Errorf("%s: %.6g, by hand %g", c.name, c.got, c.want)
-		}
-	}
-}
-
 // The same disc by the plate package: uniform and concentric load.
 func TestDiscAgreesWithPlate(t *testing.T) {
 	s := strengthOf(t, disc24(), StrengthCase{Seat: onTop(), Steel: quarterInchMesh()})

@@ -27,8 +27,8 @@ func (s Strength) Working() manway.Working {
 		p := manway.Force(j.person).In(manway.PoundForce)
 		w = append(w,
 			manway.Step{Symbol: "a", Formula: "span/2", Numbers: f("%.5g in/2", s.Span.In(manway.Inch)), Value: f("%.5g ft", a)},
-			manway.Step{Symbol: "MD", Formula: "q a2 (3 + nu)/16", Numbers: f("%.5g x %.5g2 x 3.2/16", q, a), Value: f("%.5g lbf ft/ft", dead)},
-			manway.Step{Symbol: "ML", Formula: "W/(4 pi) ((1 + nu) ln(a/r) + 1 - (1 - nu) r2/(4 a2))", Numbers: f("%.5g/(4 pi) (1.2 ln(%.5g/%.5g) + 1 - 0.8 x %.5g2/(4 x %.5g2))", p, a, r, r, a), Value: f("%.5g lbf ft/ft", live)},
+			manway.Step{Symbol: "MD", Formula: "q a2 (3 + nu)/16", Numbers: f("%.5g x %.5g^2 x 3.2/16", q, a), Value: f("%.5g lbf ft/ft", dead)},
+			manway.Step{Symbol: "ML", Formula: "W/(4 pi) ((1 + nu) ln(a/r) + 1 - (1 - nu) r2/(4 a2))", Numbers: f("%.5g/(4 pi) (1.2 ln(%.5g/%.5g) + 1 - 0.8 x %.5g^2/(4 x %.5g^2))", p, a, r, r, a), Value: f("%.5g lbf ft/ft", live)},
 		)
 	} else {
 		how := f("plate of %d unknowns, last mesh moved it by %.2g %%", s.Solved.Unknowns, 100*s.Solved.Error)

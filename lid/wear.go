@@ -129,7 +129,7 @@ func (l Loss) Working(s manway.System) manway.Working {
 	return manway.Working{
 		{Symbol: "lost", Formula: "protected - now", Numbers: w.Protected.Text(s) + " - " + w.Now.Text(s), Value: l.Lost.Text(s)},
 		{Symbol: "rate", Formula: "lost/age", Numbers: l.Lost.Text(s) + "/" + w.Age.Text(s), Value: fmt.Sprintf("%.4g in a year", l.PerYear.In(manway.Inch))},
-		{Symbol: "plain strength left", Formula: "(now/protected)2", Numbers: fmt.Sprintf("(%s/%s)2", w.Now.Text(s), w.Protected.Text(s)), Value: number(l.Plain)},
+		{Symbol: "plain strength left", Formula: "(now/protected)2", Numbers: fmt.Sprintf("(%s/%s)^2", w.Now.Text(s), w.Protected.Text(s)), Value: number(l.Plain)},
 	}
 }
 

@@ -291,7 +291,7 @@ func TestRoofRefuses(t *testing.T) {
 func TestRoofWorking(t *testing.T) {
 	r := roofOf(t, roofTank(t), knownRoof())
 	text := r.Working(manway.US).String()
-	for _, want := range []string{"span across", "bars along: phi Mn, reinforced", "truck at", "punching", "unknowns"} {
+	for _, want := range []string{"span across", "bars both ways: phi Mn, reinforced", "truck at", "punching", "unknowns"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("no %q in\n%s", want, text)
 		}

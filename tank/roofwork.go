@@ -58,17 +58,7 @@ func (r RoofStrength) Working(s manway.System) manway.Working {
 		{Symbol: "own weight", Formula: "density x g x h", Value: r.own.Text(s)},
 		{Symbol: "on it", Formula: "soil x g x cover + surface", Value: r.soil.Text(s)},
 	}
-	names := [2]string{"bars along: ", "bars across: "}
-	for dir, name := range names {
-		steps, err := r.strips[dir].BendingWorking()
-		if err != nil {
-			continue // cannot be: the case was validated
-		}
-		for _, step := range steps {
-			step.Symbol = name + step.Symbol
-			w = append(w, step)
-		}
-	}
+	w = r.strips.working(w, "bars along: ", "bars across: ")
 	for _, l := range r.Loadings {
 		where := ""
 		if l.Moving {
@@ -111,14 +101,17 @@ func (m member) strips() strips {
 	return strips{m.strip(insideFace, 0), m.strip(insideFace, 1)}
 }
 
-func checksWorking(list strips, along, across string, loadings []Loading, s manway.System) manway.Working {
-	if len(loadings) == 0 {
-		return nil
-	}
-	var w manway.Working
-	for dir, name := range [...]string{along, across} {
-		steps, err := list[dir].BendingWorking()
-		if err != nil {
+// working appends the strength in bending of the two sections, once where they
+// are the same.
+func (list strips) working(w manway.Working, along, across string) manway.Working {
+	names := [...]string{along, across}
+	for dir, strip := range list {
+		name := names[dir]
+		if list[0] == list[1] {
+			name = "bars both ways: "
+		}
+		steps, err := strip.BendingWorking()
+		if err != nil || dir == 1 && list[0] == list[1] {
 			continue
 		}
 		for _, step := range steps {
@@ -126,6 +119,14 @@ func checksWorking(list strips, along, across string, loadings []Loading, s manw
 			w = append(w, step)
 		}
 	}
+	return w
+}
+
+func checksWorking(list strips, along, across string, loadings []Loading, s manway.System) manway.Working {
+	if len(loadings) == 0 {
+		return nil
+	}
+	w := list.working(nil, along, across)
 	for _, l := range loadings {
 		for _, c := range l.Checks {
 			w = append(w, checkStep(l.Name+", "+c.Name, c, s))

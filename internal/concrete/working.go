@@ -28,7 +28,7 @@ func (s Strip) BendingWorking() (manway.Working, error) {
 			behind = "3 db/2"
 		}
 		w = append(w,
-			step("As", "12 pi db2/4/s", fmt.Sprintf("12 pi %.4g2/4/%.4g", db, steel.Spacing.In(manway.Inch)), as, "in2/ft"),
+			step("As", "12 pi db2/4/s", fmt.Sprintf("12 pi %.4g^2/4/%.4g", db, steel.Spacing.In(manway.Inch)), as, "in2/ft"),
 			step("As least", "0.0018 x 12 h", fmt.Sprintf("0.0018 x 12 x %.4g", s.Thickness.In(manway.Inch)), LeastSlabRatio*12*s.Thickness.In(manway.Inch), "in2/ft"),
 			step("d", "h - (cover - lost) - "+behind, fmt.Sprintf("%.4g - (%.4g - %.4g) - %s of %.4g", s.Thickness.In(manway.Inch), steel.Cover.In(manway.Inch), s.Lost.In(manway.Inch), behind, db), d, "in"),
 			step("a", "As fs/(0.85 f'c 12)", fmt.Sprintf("%.4g x %.0f/(0.85 x %.0f x 12)", as, f.Stress.In(manway.PSI), fc), f.StressBlock.In(manway.Inch), "in"),
@@ -38,7 +38,7 @@ func (s Strip) BendingWorking() (manway.Working, error) {
 		)
 	}
 	w = append(w,
-		step("S", "12 h2/6", fmt.Sprintf("12 x %.4g2/6", h), 2*h*h, "in3/ft"),
+		step("S", "12 h2/6", fmt.Sprintf("12 x %.4g^2/6", h), 2*h*h, "in3/ft"),
 		step("phi Mn, plain", "0.6 x 5 sqrt(f'c) S/12, lambda "+fmt.Sprintf("%.3g", of(s.Concrete).lambda), fmt.Sprintf("0.6 x 5 x %.5g x %.4g/12", math.Sqrt(fc), 2*h*h), perFoot(st.AsPlain), "lbf ft/ft"),
 	)
 	counts := "counted"
