@@ -51,7 +51,7 @@ var itemCodes = [...]ItemCode{
 	{"patch", "patch concrete", Labour, "LH"},
 	{"place-concrete", "place concrete", Labour, "LH"},
 	{"cut-opening", "cut an opening in the roof from above", Labour, "LH"},
-	{"entrant", "entrant in the space", Labour, "LH"},
+	{"entrant", "entrant, going in and out of the space, beside the work itself", Labour, "LH"},
 	{"attendant", "attendant at the opening, all the time of the entry", Labour, "LH"},
 	{"entry-supervisor", "entry supervisor: permit, gas tests, briefing", Labour, "LH"},
 	{"gas-meter", "four-gas meter", Equipment, "DAY"},

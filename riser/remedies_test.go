@@ -205,3 +205,25 @@ func TestScopeFollowsTheStack(t *testing.T) {
 		}
 	}
 }
+
+// TestEntryHours: the attendant stands by for all of the work inside, and the
+// work is paid once.
+func TestEntryHours(t *testing.T) {
+	s := Site{Bore: 24 * manway.Inch, Outside: 30 * manway.Inch, SpallArea: 10 * manway.SquareFoot, SpallDepth: manway.Inch, Liquid: 2}
+	for _, r := range must(Remedies(Condition{Roots: Yes}, s)) {
+		if r.Kind != PatchFromInside {
+			continue
+		}
+		hours := map[string]float64{}
+		for _, i := range r.Scope {
+			hours[i.Code] = i.Quantity
+		}
+		feet := math.Pi * 2
+		work := feet*(0.10+0.05) + 10*0.05 // clean and seal the joint, patch
+		near(t, "attendant", hours["attendant"], work+0.5+1, 1e-12)
+		near(t, "entrant beside the work", hours["entrant"], 0.5, 1e-12)
+		near(t, "work", hours["clean-joint"]+hours["seal-joint"]+hours["patch"], work, 1e-12)
+		return
+	}
+	t.Error("no patch from inside")
+}

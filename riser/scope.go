@@ -215,10 +215,8 @@ func (b *scoper) pump() {
 func (b *scoper) entry(work float64) {
 	permit := manway.Citation{Source: manway.OSHA1910, Place: "1910.146: permit, tests, ventilation, attendant, retrieval"}
 	b.pump()
-	inside := work + settle
-	b.addCrew("entrant", inside, 1, num(work)+" h of work + "+num(settle)+" h going in and out", practice("1/2 hour going in and out"))
-	watch := inside + vent
-	b.addCrew("attendant", watch, 1, num(inside)+" h of entry + "+num(vent)+" h ventilation and tests", permit)
+	b.addCrew("entrant", settle, 1, num(settle)+" h going in and out, beside the work itself", practice("1/2 hour going in and out"))
+	b.addCrew("attendant", work+settle+vent, 1, num(work)+" h of work + "+num(settle)+" h going in and out + "+num(vent)+" h ventilation and tests", permit)
 	b.labour("entry-supervisor", 1, "entry")
 	for _, gear := range [...]string{"gas-meter", "blower", "retrieval"} {
 		b.add(gear, 1, "one day", permit)

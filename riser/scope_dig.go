@@ -21,7 +21,7 @@ func (b *scoper) machineDig() {
 	}
 	b.made |= d.Assumed
 	yards, fill := d.Bank.In(manway.CubicYard), d.Backfill.In(manway.CubicYard)
-	b.add("excavator", yards*machineDig+fill*machineFill, num(yards)+" yd3 x 0.2 h + "+num(fill)+" yd3 x 0.6 h", manway.Citation{Source: storm2019, Place: "p. 55: excavate by backhoe, backfill by loader and tamper"})
+	b.add("excavator", yards*machineDig+fill*machineFill, num(yards)+" yd3 x 0.2 h + "+num(fill)+" yd3 x 0.6 h, the operator's hours", manway.Citation{Source: storm2019, Place: "p. 55: excavate by backhoe, backfill by loader and tamper"})
 	if b.s.TankPit.Shored {
 		b.each("shoring", 1, "sides held vertical")
 	}

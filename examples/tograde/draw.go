@@ -155,7 +155,7 @@ func (s *sketch) ring(bore, topBore, outside, low, high float64, fill svg.Fill) 
 // dimension measures from the roof to the top.
 func (s *sketch) dimension(top float64) {
 	if top-s.roofTop > 1e-6 {
-		s.d.Dimension(at(-s.bore/2, s.roofTop), at(-s.bore/2, top), 0, manway.Length(top-s.roofTop).String())
+		s.d.Dimension(at(s.bore/3, s.roofTop), at(s.bore/3, top), 0, manway.Length(top-s.roofTop).String())
 	}
 }
 
