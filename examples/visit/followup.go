@@ -70,9 +70,12 @@ func (v Visit) done(access string) bool {
 func (v Visit) pumpDue() (manway.Date, string) {
 	switch {
 	case v.Survey.Done.Pumped == hydraulics.Yes:
-		return v.Pump.Next.Likely, "by the household table, counted from this visit"
+		return v.pumpedNext().Likely, "by the " + v.Pump.Forecast.Method.String() + ", counted from this visit"
 	case v.pumpNow():
 		return v.Survey.Date, v.rulesThatAsk()
 	}
-	return v.Pump.Unpumped.Likely, "by the measured rate"
+	if f := v.Pump.Forecast; f.Method == hydraulics.ByMeasuredRate {
+		return f.Likely, "by the " + f.Method.String()
+	}
+	return manway.Date{}, ""
 }

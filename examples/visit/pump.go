@@ -23,17 +23,12 @@ type PumpAnswer struct {
 	HasTruck bool
 	Found    hydraulics.Finding
 	Rules    []RuleAnswer
-	Interval hydraulics.HouseholdInterval
-	Next     Span                // if it is pumped at this visit, by the household table
-	Unpumped hydraulics.Forecast // if it is not pumped, by the measured rate
+	Skipped  hydraulics.Skipped  // the household table, and what compartments left out cost
+	Forecast hydraulics.Forecast // the best method there is, pumped now or left
 	Pull     hydraulics.Pull
 	Hose     riser.HoseRun
 	HasHose  bool
 }
-
-// Span is the dates between which the next pump-out falls; a zero date is not
-// known.
-type Span struct{ Low, Likely, High manway.Date }
 
 // RuleAnswer is a published rule set against one compartment.
 type RuleAnswer struct {
@@ -130,8 +125,7 @@ func (v *Visit) keeps() []hydraulics.Keep {
 
 func (v *Visit) arrive(c hydraulics.Case) error {
 	a := v.Survey.Arrival
-	last := len(c.Compartments) - 1
-	area, err := c.Compartments[last].Shape.Area(c.Outlet)
+	area, err := v.Tank.Area(c.Outlet)
 	if err != nil {
 		return err
 	}
@@ -184,22 +178,15 @@ func (v *Visit) trigger(c hydraulics.Case) error {
 func (v *Visit) next(c hydraulics.Case) error {
 	h := v.Survey.Household
 	household := hydraulics.Household{People: h.People, PeopleKnown: h.Known, Bedrooms: h.Bedrooms, Grinder: h.Grinder, Months: h.Months}
-	interval, err := household.Interval(v.Pump.Clean)
-	if err != nil {
+	var err error
+	if v.Pump.Skipped, err = v.Pump.Plan.Skipped(household); err != nil {
 		return err
 	}
-	measured := hydraulics.Measured{
+	v.Pump.Forecast, err = hydraulics.NextPumpOut(hydraulics.Measured{
 		Outlet: c.Outlet, DeviceBottom: v.Survey.Tank.OutletDevice, Compartments: c.Compartments,
 		Last: h.LastPumped, LastKnown: h.lastKnown(), Visit: v.Survey.Date, Rule: hydraulics.RuleEPA,
-	}
-	if v.Pump.Unpumped, err = measured.Forecast(); err != nil {
-		return err
-	}
-	v.Pump.Interval = interval
-	v.Pump.Next = Span{
-		Low: v.after(interval.Low), Likely: v.after(interval.Likely), High: v.after(interval.High),
-	}
-	return nil
+	}, household, v.Pump.Clean, v.Survey.Date)
+	return err
 }
 
 // lastKnown is how the day of the last pump-out is known: counted where a day
@@ -243,14 +230,6 @@ func (v *Visit) suction(hydraulics.Case) error {
 		LightTank: v.Tank.Spec.Material != tank.ConcreteShell,
 	}.Pull()
 	return err
-}
-
-// after is the day a span after the visit, in whole months as diaries go.
-func (v *Visit) after(s hydraulics.Span) manway.Date {
-	if !s.Known {
-		return manway.Date{}
-	}
-	return v.Survey.Date.AddMonths(int(s.Time.In(manway.Month) + 1e-9))
 }
 
 // pumpNow reports whether a rule asks for pumping.

@@ -193,9 +193,9 @@ func (v Visit) nextSection() Section {
 	sys, p := v.Survey.Units, v.Pump
 	s := Section{
 		ID: "next", Title: "Pump now? And when next?",
-		Method:  "Published rules set against the measured layers; the next pump-out by the household table for the volume that is pumped clean.",
-		Assumed: p.Interval.Assumed, Cautions: p.Interval.Cautions,
-		Basis: p.Interval.Basis(),
+		Method:  "Published rules set against the measured layers; the next pump-out by the measured rate of solids where layers and the last pump-out are known, else by the household table for the volume that is pumped.",
+		Assumed: p.Forecast.Assumed, Cautions: p.Forecast.Cautions,
+		Basis: merge(p.Forecast.Basis(), p.Skipped.Basis()),
 	}
 	for _, r := range p.Rules {
 		s.Basis = merge(s.Basis, r.Basis())
@@ -209,21 +209,62 @@ func (v Visit) nextSection() Section {
 	default:
 		s.Says = append(s.Says, "No rule that could be judged asks for pumping yet.")
 	}
-	if f := p.Unpumped; f.Method == hydraulics.ByMeasuredRate && !f.Due && !f.Likely.IsZero() {
-		s.Facts = append(s.Facts, Fact{"Left as it is, to be pumped by the measured rate", words("unpumped_date", f.Likely.String())})
-		s.Basis = merge(s.Basis, f.Basis())
+	v.forecastFacts(&s)
+	if table := p.Skipped.Pumped; table.Answered {
+		s.Facts = append(s.Facts, Fact{"By the household table, between pump-outs", amount(sys, "table_years", table.Likely.Time, manway.Year)})
 	}
-	if !p.Interval.Answered {
-		s.Facts = append(s.Facts, Fact{"Next pump-out", unknown("next_years", "the household table has no answer for what is known")})
-		return s
+	if lost := p.Skipped.Lost; p.Skipped.Count > 0 && lost.Known {
+		s.Says = append(s.Says, fmt.Sprintf("Leaving %s unpumped brings the next pump-out forward by about %s, by the household table.",
+			plural(p.Skipped.Count, "compartment"), short(lost.Time.Text(sys))))
 	}
-	years := amount(sys, "next_years", p.Interval.Likely.Time, manway.Year)
-	s.Facts = append(s.Facts,
-		Fact{"Years from one pump-out to the next", years},
-		Fact{"Pumped at this visit, next likely", words("next_date", p.Next.Likely.String())},
-		Fact{"Earliest to latest", words("next_range", dateRange(p.Next))},
-		Fact{"Volume that is counted on", amount(sys, "clean_gal", p.Plan.Clean, manway.Gallon)})
+	s.Facts = append(s.Facts, Fact{"Volume that is counted on", amount(sys, "clean_gal", p.Plan.Clean, manway.Gallon)})
 	return s
+}
+
+// forecastFacts adds when the tank is to be pumped next, by the best method.
+func (v Visit) forecastFacts(s *Section) {
+	f := v.Pump.Forecast
+	if f.Method == hydraulics.NoMethod {
+		s.Facts = append(s.Facts, Fact{"Next pump-out", unknown("next_date", "no answer: nothing was measured, and the household table does not hold what is known")})
+		return
+	}
+	by := " (by the " + f.Method.String() + ")"
+	if !f.Due && f.Method == hydraulics.ByMeasuredRate && !f.Likely.IsZero() {
+		s.Facts = append(s.Facts, Fact{"Left as it is, to be pumped" + by, words("left_date", dates(hydraulics.Ends{Low: f.Low, Likely: f.Likely, High: f.High}))})
+	}
+	pumped := v.pumpedNext()
+	if pumped.Likely.IsZero() {
+		s.Facts = append(s.Facts, Fact{"Pumped at this visit, next", unknown("next_date", "no answer")})
+		return
+	}
+	s.Facts = append(s.Facts,
+		Fact{"Pumped at this visit, next likely" + by, words("next_date", pumped.Likely.String())},
+		Fact{"Earliest to latest", words("next_range", dates(hydraulics.Ends{Low: pumped.Low, High: pumped.High}))})
+}
+
+// pumpedNext is the next pump-out if the tank is pumped at this visit. The
+// table counts from a pump-out in any case.
+func (v Visit) pumpedNext() hydraulics.Ends {
+	f := v.Pump.Forecast
+	if f.Method == hydraulics.ByTable {
+		return hydraulics.Ends{Low: f.Low, Likely: f.Likely, High: f.High}
+	}
+	return f.Pumped
+}
+
+// dates is a date with its ends, as far as they are known.
+func dates(e hydraulics.Ends) string {
+	text := func(d manway.Date) string {
+		if d.IsZero() {
+			return "not known"
+		}
+		return d.String()
+	}
+	span := text(e.Low) + " to " + text(e.High)
+	if e.Likely.IsZero() {
+		return span
+	}
+	return e.Likely.String() + ", " + span
 }
 
 // rulesThatAsk names the rules that ask for pumping.
@@ -246,16 +287,6 @@ func (v Visit) rulesSayPump() Section {
 		s.Basis = merge(s.Basis, r.Basis())
 	}
 	return s
-}
-
-func dateRange(s Span) string {
-	text := func(d manway.Date) string {
-		if d.IsZero() {
-			return "not known"
-		}
-		return d.String()
-	}
-	return text(s.Low) + " to " + text(s.High)
 }
 
 // floatSection says whether the emptied tank may float.

@@ -142,7 +142,7 @@ func (v Visit) takenSection() Section {
 
 // assumed is everything that was taken because it was not measured.
 func (v Visit) assumed() manway.Assumptions {
-	all := v.Tank.Assumed | v.Roof.Assumed | v.Float.Assumed | v.Pump.Assumed | v.Pump.Interval.Assumed
+	all := v.Tank.Assumed | v.Roof.Assumed | v.Float.Assumed | v.Pump.Assumed | v.Pump.Forecast.Assumed
 	for i, a := range v.Accesses {
 		all |= a.Reach.Assumed | a.Stacks.Assumed | a.Dig.Assumed
 		if a.HasLid {

@@ -212,7 +212,7 @@ func TestUnknownStaysUnknown(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, want := range []string{`"next_years":null`, `"sludge_gal":null`, `"now_gal":null`, `"points_to":"level not read"`, `"truck_loads":null`} {
+	for _, want := range []string{`"next_date":null`, `"sludge_gal":null`, `"now_gal":null`, `"points_to":"level not read"`, `"truck_loads":null`} {
 		if !bytes.Contains(b, []byte(want)) {
 			t.Errorf("the answer lacks %s", want)
 		}
