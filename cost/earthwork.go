@@ -62,6 +62,10 @@ type Haul struct {
 // Loads is the loose volume and the whole truck loads:
 //
 //	loose = bank (1 + swell), loads = ceil(loose / truck)
+//
+// Volumes up to 1e6 m3, swell 0 to 100 %, a load of 10 L to 1,000 m3.
+//
+// Source: [BuildingEstimating], Ex. 9-2.
 func (h Haul) Loads() (loose manway.Volume, loads int, err error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Bank", h.Bank, 0, 1e6*manway.CubicMetre)
@@ -90,7 +94,10 @@ type PitVolumes struct {
 	AverageEndArea manway.Volume // d (ab + AB)/2, never below it
 }
 
-// Volumes is the volume of the pit.
+// Volumes is the volume of the pit by each rule, for sizes up to 1,000 ft and a
+// top no smaller than the bottom.
+//
+// Source: the prismoidal rule of geometry; the other two are common practice.
 func (p SlopedPit) Volumes() (PitVolumes, error) {
 	var faults manway.InputErrors
 	const far = 1000 * manway.Foot
@@ -125,6 +132,8 @@ type Placed struct {
 //
 // The number of packs is always rounded up: 21.49 yd3 of concrete is not 21.
 // Packs is 0 where Pack is.
+//
+// Source: [BuildingEstimating]; volumes up to 1e6 m3, waste 0 to 100 %.
 func (p Placed) Order() (needed manway.Volume, packs int, err error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Volume", p.Volume, 0, 1e6*manway.CubicMetre)

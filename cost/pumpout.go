@@ -38,7 +38,7 @@ type Band struct {
 //	gallons over = gallons - band, in started steps
 //	digging      = cover - cover in the base, a line for each lid deeper than that
 //
-// An adder that is not needed makes no line.
+// An adder that is not needed makes no line. Source: common practice of the trade.
 func (p PumpOut) Lines(b Band) ([]Line, error) {
 	if err := p.validate(b); err != nil {
 		return nil, err
@@ -126,6 +126,8 @@ type Truck struct {
 //
 //	loads = ceil(gallons / capacity)
 //	hours = setup + gallons / rate + loads x round trip
+//
+// Source: common practice of the trade.
 func (t Truck) Lines(gallons manway.Volume) ([]Line, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Gallons", gallons, 0, 1e5*manway.Gallon)

@@ -1,6 +1,7 @@
 package cost
 
 import (
+	"math"
 	"strconv"
 
 	"manway.example/manway"
@@ -118,5 +119,9 @@ func (u Unit) Per(v Unit) (float64, error) {
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
-	return round12(a.si / b.si), nil
+	per := a.si / b.si
+	if whole := math.Round(per); math.Abs(per-whole) <= 1e-12*per { // 27, not 27.000000000000004
+		per = whole
+	}
+	return per, nil
 }

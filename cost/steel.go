@@ -14,7 +14,12 @@ type BarGrid struct {
 }
 
 // Bars is the number of bars along the length and along the width, and the
-// total length of both without laps.
+// total length of both without laps:
+//
+//	bars = floor((width - 2 cover) / spacing) + 1
+//
+// Sizes up to 1,000 ft, spacing 1 in to 10 ft, cover up to 1 ft. Source: common
+// practice.
 func (g BarGrid) Bars() (along, across int, total manway.Length, err error) {
 	var faults manway.InputErrors
 	const far = 1000 * manway.Foot
