@@ -74,6 +74,7 @@ func TestRefusals(t *testing.T) {
 		"task":               {second(cost.Task{Name: "sing", Unit: "EA", Crew: 1}.Line()), "Name"},
 		"task unit":          {second(cost.Task{Name: "patch", Unit: "LBR", Crew: 1}.Line()), "To"},
 		"crew":               {second(cost.Crew{}.Days(1)), "Crew.People"},
+		"haul weight":        {second(cost.HaulWeight("feathers", 1)), "Material"},
 		"unit":               {second(cost.Unit("CY").Per("YDQ")), "From.Unit"},
 		"units apart":        {second(cost.Unit("EA").Per("LH")), "To"},
 		"pump-out":           {second(cost.PumpOut{Gallons: manway.Volume(nan)}.Lines(cost.Band{})), "Gallons"},

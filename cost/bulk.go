@@ -1,0 +1,46 @@
+package cost
+
+import (
+	"strconv"
+
+	"manway.example/manway"
+)
+
+// Bulk is what loose material weighs as it is hauled.
+type Bulk struct {
+	Name   string
+	Weight manway.Density
+	Basis  manway.Citation
+}
+
+const poundPerCubicYard = manway.Density(manway.Pound) / manway.Density(manway.CubicYard)
+
+var calRecycle = manway.Citation{Source: CalRecycle, Place: "calculations: volume to weight"}
+
+var bulks = [...]Bulk{
+	{"earth, loose and dry", 2100 * poundPerCubicYard, calRecycle},
+	{"earth, excavated and wet", 3000 * poundPerCubicYard, calRecycle},
+	{"gravel or crushed stone, loose and dry", 2600 * poundPerCubicYard, calRecycle},
+	{"sand, loose and dry", 2400 * poundPerCubicYard, calRecycle},
+	{"stone, graded, loose", 2700 * poundPerCubicYard, calRecycle},
+	{"broken concrete or asphalt, loose", 2400 * poundPerCubicYard, calRecycle},
+}
+
+// Bulks is the published weight of each material.
+func Bulks() []Bulk { return append([]Bulk(nil), bulks[:]...) }
+
+// HaulWeight is the weight of a loose volume of a material of [Bulks], for
+// haulage that is charged by weight. Volumes up to 1e6 m3.
+//
+// Source: [CalRecycle].
+func HaulWeight(material string, loose manway.Volume) (manway.Mass, error) {
+	var faults manway.InputErrors
+	manway.Within(&faults, "Loose", loose, 0, 1e6*manway.CubicMetre)
+	for _, b := range bulks {
+		if b.Name == material {
+			return loose.Times(b.Weight), faults.Err()
+		}
+	}
+	faults.Add("Material", strconv.Quote(clip(material)), "a material of the table of bulk weights")
+	return 0, faults
+}
