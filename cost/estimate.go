@@ -180,7 +180,7 @@ func (j Job) unitPrice(code string, unit Unit) (Price, string) {
 		return Price{}, fmt.Sprintf("price for %s, line in %s", price.Unit, unit)
 	}
 	price.Note = strings.TrimSpace(price.Note + fmt.Sprintf(" (book: %s for 1 %s)", price.Price, price.Unit))
-	price.Price = price.Price.Mul(decimal.NewFromFloat(per)).Round(2 * maxExponent / 2)
+	price.Price = price.Price.Mul(decimal.NewFromFloat(per)).Round(maxExponent)
 	return price, ""
 }
 

@@ -28,13 +28,13 @@ func Shares(total decimal.Decimal, c Currency, weights []decimal.Decimal) ([]dec
 	if sound && err == nil && !total.Equal(total.Truncate(int32(places))) {
 		faults.Add("Total", total.String(), "a whole number of minor units of "+string(c))
 	}
-	any := false
+	some := false
 	for i, w := range weights {
 		if checkNotNegative(&faults, "Weights["+strconv.Itoa(i)+"]", w) && !w.IsZero() {
-			any = true
+			some = true
 		}
 	}
-	if !any && len(faults) == 0 {
+	if !some && len(faults) == 0 {
 		faults.Add("Weights", "none above 0", "at least one above 0")
 	}
 	if err := faults.Err(); err != nil {

@@ -41,5 +41,5 @@ var (
 	// ASTMA615 fixes the nominal sizes and weights of reinforcing bars.
 	ASTMA615 = &manway.Source{ID: "astm-a615", Title: "ASTM A615 Deformed and Plain Carbon-Steel Bars for Concrete Reinforcement", Body: "ASTM International", Year: 2020}
 	// CalRecycle gives weights of loose material for reports of waste.
-	CalRecycle = &manway.Source{ID: "calrecycle-weights", Title: "Solid waste facilities, calculations: volume to weight", Body: "California Department of Resources Recycling and Recovery", Year: 2020}
+	CalRecycle = &manway.Source{ID: "calrecycle-weights", Title: "Solid waste facilities, calculations: volume to weight", Body: "California Department of Resources Recycling and Recovery", Year: 2026}
 )
