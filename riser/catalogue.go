@@ -171,7 +171,7 @@ func rotten(c Condition, s Site) string { return spalledSeat(c, s) }
 
 func outOfReach(_ Condition, s Site) string {
 	if s.JointDown.Taken && s.JointDown.Length > armReach*(1+1e-9) {
-		return "the joint is " + s.JointDown.String() + " down: beyond the 2 ft that is reached from grade with the head outside"
+		return "the joint is " + s.JointDown.Length.Text(s.Units) + " down: beyond the 2 ft that is reached from grade with the head outside"
 	}
 	return ""
 }
@@ -187,7 +187,7 @@ func weakRoof(c Condition, s Site) string {
 // wetJoint: groundwater is known to stand above the pit's bottom.
 func wetJoint(_ Condition, s Site) string {
 	if s.Water.Known && s.Pit.Depth > 0 && s.Water.Depth < s.Pit.Depth {
-		return "groundwater at " + s.Water.Depth.String() + " stands above the joint: it cannot be kept dry without lowering the water, and a lowered tank may move"
+		return "groundwater at " + s.Water.Depth.Text(s.Units) + " stands above the joint: it cannot be kept dry without lowering the water, and a lowered tank may move"
 	}
 	return ""
 }
@@ -201,7 +201,7 @@ func mayNotEmpty(_ Condition, s Site) string {
 
 func tightHole(c Condition, _ Site) string {
 	if c.Size.below(leastEntry) {
-		return "the opening of " + c.Size.String() + " is too small to be pulled out through: less than 24 in"
+		return "the opening of " + c.Size.Length.Text(c.Units) + " is too small to be pulled out through: less than 24 in"
 	}
 	return ""
 }

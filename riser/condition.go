@@ -34,6 +34,8 @@ func (h *Handle) UnmarshalText(text []byte) error {
 // Condition is what was observed at one access. Every observation may be left
 // out: the zero value is an access of which nothing was seen.
 type Condition struct {
+	Units manway.System // that reasons are written in
+
 	Missing Answer  // there is no opening here where one is needed
 	Size    Reading // least clear size of the opening, 1 in to 10 ft
 

@@ -75,7 +75,7 @@ func (f *finder) opening() {
 	case c.Bearing.Taken && c.Bearing.Length <= 0:
 		f.add(OpenHole, Urgent, "the cover no longer bears on its rim", covers)
 	case c.RimGap.above(HoleSize):
-		f.add(OpenHole, Urgent, "the gap beside the cover is "+c.RimGap.String()+", 2 in or more: a hole", manway.Citation{Source: manway.OSHA1926, Place: "1926.500(b)"})
+		f.add(OpenHole, Urgent, "the gap beside the cover is "+c.RimGap.Length.Text(c.Units)+", 2 in or more: a hole", manway.Citation{Source: manway.OSHA1926, Place: "1926.500(b)"})
 	}
 	switch {
 	case c.CoverStrength == manway.Fail:
@@ -99,9 +99,9 @@ func (f *finder) fastening() {
 		}
 		switch {
 		case !within:
-			f.add(CoverUnfastened, Plan, "nothing but "+c.CoverDepth.String()+" of soil keeps the cover shut", at)
+			f.add(CoverUnfastened, Plan, "nothing but "+c.CoverDepth.Length.Text(c.Units)+" of soil keeps the cover shut", at)
 		case c.CoverMass >= HeavyCover:
-			f.add(CoverUnfastened, Soon, "only its weight of "+c.CoverMass.String()+" keeps the cover shut: weight is no fastener, it keeps the crew out first", at)
+			f.add(CoverUnfastened, Soon, "only its weight of "+c.CoverMass.Text(c.Units)+" keeps the cover shut: weight is no fastener, it keeps the crew out first", at)
 		default:
 			f.add(CoverUnfastened, Urgent, "the cover can be opened without a tool", at)
 		}
@@ -119,7 +119,7 @@ func (f *finder) fastening() {
 func (f *finder) cover() {
 	c := f.c
 	if c.CoverMass > 0 && c.CrewLimit > 0 && c.CoverMass > c.CrewLimit*(1+1e-9) {
-		f.add(CoverTooHeavy, Plan, "the cover of "+c.CoverMass.String()+" is above the "+c.CrewLimit.String()+" that this crew may move: it will not be opened", practice("the crew's own limit"))
+		f.add(CoverTooHeavy, Plan, "the cover of "+c.CoverMass.Text(c.Units)+" is above the "+c.CrewLimit.Text(c.Units)+" that this crew may move: it will not be opened", practice("the crew's own limit"))
 	}
 	switch c.Handle {
 	case HandleRusted, HandleLoose, HandleMissing:
@@ -128,9 +128,9 @@ func (f *finder) cover() {
 	bearing := c.Bearing.Taken && c.Bearing.Length > 0 && c.Bearing.below(GoodBearing)
 	switch {
 	case bearing:
-		f.add(RimChipped, Soon, "the cover bears on only "+c.Bearing.String()+" of rim", practice("1 in of bearing at least"))
+		f.add(RimChipped, Soon, "the cover bears on only "+c.Bearing.Length.Text(c.Units)+" of rim", practice("1 in of bearing at least"))
 	case c.RimGap.above(NarrowGap) && !c.RimGap.above(HoleSize):
-		f.add(RimChipped, Plan, "the gap of "+c.RimGap.String()+" beside the cover lets water, insects and odour through", practice("a cover closes within 1/8 in"))
+		f.add(RimChipped, Plan, "the gap of "+c.RimGap.Length.Text(c.Units)+" beside the cover lets water, insects and odour through", practice("a cover closes within 1/8 in"))
 	}
 }
 
@@ -143,11 +143,11 @@ func (f *finder) joint() {
 	}
 	switch {
 	case c.JointGap.above(WideGap):
-		f.add(JointGap, Soon, "the joint is open by "+c.JointGap.String()+": soil can wash in and the ground over it sink", joined)
+		f.add(JointGap, Soon, "the joint is open by "+c.JointGap.Length.Text(c.Units)+": soil can wash in and the ground over it sink", joined)
 	case c.JointGap.above(NarrowGap):
-		f.add(JointGap, Plan, "the joint is open by "+c.JointGap.String(), joined)
+		f.add(JointGap, Plan, "the joint is open by "+c.JointGap.Length.Text(c.Units), joined)
 	case c.JointGap.Taken && c.JointGap.Length > 0:
-		f.add(JointGap, Watch, "the joint is open by "+c.JointGap.String(), joined)
+		f.add(JointGap, Watch, "the joint is open by "+c.JointGap.Length.Text(c.Units), joined)
 	}
 	if c.JointSealed == No {
 		s := Plan
@@ -177,13 +177,13 @@ func (f *finder) concrete() {
 		}
 		switch {
 		case manway.Reached(lost, 0.5):
-			f.add(Spalled, Urgent, d.String()+" of "+c.Thickness.String()+" is gone, half or more: nobody and nothing on it", practice("half the thickness"))
+			f.add(Spalled, Urgent, d.Length.Text(c.Units)+" of "+c.Thickness.Length.Text(c.Units)+" is gone, half or more: nobody and nothing on it", practice("half the thickness"))
 		case manway.Reached(lost, 1./3) || c.SteelExposed == Yes:
-			f.add(Spalled, Soon, d.String()+" of concrete is gone, a third or more of its thickness or down to the steel", practice("a third of the thickness"))
+			f.add(Spalled, Soon, d.Length.Text(c.Units)+" of concrete is gone, a third or more of its thickness or down to the steel", practice("a third of the thickness"))
 		case d.above(ShallowSpall):
-			f.add(Spalled, Plan, d.String()+" of concrete is gone", practice("1/4 in"))
+			f.add(Spalled, Plan, d.Length.Text(c.Units)+" of concrete is gone", practice("1/4 in"))
 		default:
-			f.add(Spalled, Watch, "the surface is lost to "+d.String(), practice("1/4 in"))
+			f.add(Spalled, Watch, "the surface is lost to "+d.Length.Text(c.Units), practice("1/4 in"))
 		}
 	}
 	if w := c.CrackWidth; w.Taken && w.Length > 0 {
@@ -204,18 +204,18 @@ func (f *finder) place() {
 	c := f.c
 	switch {
 	case c.CoverDepth.above(RiserFrom + manway.Millimetre/100):
-		f.add(TooDeep, Plan, "the cover lies "+c.CoverDepth.String()+" below grade, deeper than 12 in", manway.Citation{Source: texas285Old, Place: "285.38(d)"})
+		f.add(TooDeep, Plan, "the cover lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than 12 in", manway.Citation{Source: texas285Old, Place: "285.38(d)"})
 	case c.CoverDepth.above(FoundWithin + manway.Millimetre/100):
-		f.add(TooDeep, Plan, "the cover lies "+c.CoverDepth.String()+" below grade, deeper than 6 in", manway.Citation{Source: carolina130A, Place: "(b)"})
+		f.add(TooDeep, Plan, "the cover lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than 6 in", manway.Citation{Source: carolina130A, Place: "(b)"})
 	}
 	switch {
 	case c.Settled.above(NoticedSinking):
-		f.add(Settled, Soon, "riser or cover has sunk or tilted by "+c.Settled.String(), practice("1 in"))
+		f.add(Settled, Soon, "riser or cover has sunk or tilted by "+c.Settled.Length.Text(c.Units), practice("1 in"))
 	case c.Settled.Taken && c.Settled.Length > 0:
-		f.add(Settled, Watch, "riser or cover has sunk or tilted by "+c.Settled.String(), practice("1 in"))
+		f.add(Settled, Watch, "riser or cover has sunk or tilted by "+c.Settled.Length.Text(c.Units), practice("1 in"))
 	}
 	if c.Size.below(LeastOpening) {
-		f.add(AccessTooSmall, Plan, "the opening of "+c.Size.String()+" is less than 18 in", manway.Citation{Source: oregon340, Place: "0025(2)"})
+		f.add(AccessTooSmall, Plan, "the opening of "+c.Size.Length.Text(c.Units)+" is less than 18 in", manway.Citation{Source: oregon340, Place: "0025(2)"})
 	}
 	switch {
 	case !c.RoofSeen:

@@ -101,7 +101,7 @@ func (b *scoper) sealant(n int) {
 		return
 	}
 	feet := j.Length().In(manway.Foot) * float64(n)
-	times := several(n, "joint") + " x pi x (" + j.Inside.String() + " + " + j.Outside.String() + ")/2"
+	times := several(n, "joint") + " x pi x (" + j.Inside.Text(b.s.Units) + " + " + j.Outside.Text(b.s.Units) + ")/2"
 	strip := Strip{Width: manway.Inch, Height: manway.Inch, Roll: 1000 * manway.Foot, Overlap: 2 * manway.Inch}
 	need, err := j.Strip(strip)
 	if err != nil {
@@ -124,7 +124,7 @@ func (b *scoper) bead(outer bool) {
 		along, of = j.OutsideLength(), j.Outside
 	}
 	volume := along.Times(j.Closed).Times(beadDepth)
-	b.add("sealant-bead", volume.In(manway.CubicInch), "pi x "+of.String()+" x "+j.Closed.String()+" x "+beadDepth.String()+" deep", manway.Citation{Source: statics, Place: "volume of the bead"})
+	b.add("sealant-bead", volume.In(manway.CubicInch), "pi x "+of.Text(b.s.Units)+" x "+j.Closed.Text(b.s.Units)+" x "+beadDepth.Text(b.s.Units)+" deep", manway.Citation{Source: statics, Place: "volume of the bead"})
 	b.labour("clean-joint", along.In(manway.Foot), "ft of joint")
 	b.labour("seal-joint", along.In(manway.Foot), "ft of joint")
 }
@@ -138,7 +138,7 @@ func (b *scoper) riser(code string, suits func(Stack) bool) {
 	n := 0
 	if suits(b.s.Stack) {
 		for _, p := range b.s.Stack.Pieces {
-			b.items = append(b.items, Item{p.Code, "riser ring " + p.Height.String() + " high", Material, float64(p.Count), "EA", 0, b.s.Stack.String(), manway.Citation{Source: statics, Place: "ring stack"}})
+			b.items = append(b.items, Item{p.Code, "riser ring " + p.Height.Text(b.s.Units) + " high", Material, float64(p.Count), "EA", 0, b.s.Stack.String(), manway.Citation{Source: statics, Place: "ring stack"}})
 			n += p.Count
 		}
 	}
@@ -147,7 +147,7 @@ func (b *scoper) riser(code string, suits func(Stack) bool) {
 			b.want("height of the new riser")
 			return
 		}
-		b.add(code, b.s.Height.In(manway.Foot), "reach of "+b.s.Height.String(), manway.Citation{Source: statics, Place: "reach"})
+		b.add(code, b.s.Height.In(manway.Foot), "reach of "+b.s.Height.Text(b.s.Units), manway.Citation{Source: statics, Place: "reach"})
 		n = 1
 	}
 	b.labour("set-ring", float64(n), "ring of the stack")
@@ -235,13 +235,13 @@ const (
 func (b *scoper) patching() (work float64) {
 	before := len(b.items)
 	if b.s.SpallArea > 0 && b.s.SpallDepth > 0 {
-		b.add("repair-mortar", b.s.SpallArea.Times(b.s.SpallDepth).In(manway.CubicFoot), num(b.s.SpallArea.In(manway.SquareFoot))+" ft2 x "+b.s.SpallDepth.String(), manway.Citation{Source: statics, Place: "area x depth"})
+		b.add("repair-mortar", b.s.SpallArea.Times(b.s.SpallDepth).In(manway.CubicFoot), num(b.s.SpallArea.In(manway.SquareFoot))+" ft2 x "+b.s.SpallDepth.Text(b.s.Units), manway.Citation{Source: statics, Place: "area x depth"})
 		b.labour("patch", b.s.SpallArea.In(manway.SquareFoot), "ft2")
 	}
 	if j, ok := b.s.joint(); ok {
 		depth := min(j.Wall(), plugDepth)
 		if need, err := j.Cement(depth, false, MixBag(manway.Pound*80)); err == nil {
-			b.add("cement-plug", need.Volume.In(manway.CubicFoot), "pi x ("+j.Inside.String()+" + "+depth.String()+") x "+depth.String()+" x "+j.Closed.String(), manway.Citation{Source: statics, Place: "volume of the joint"})
+			b.add("cement-plug", need.Volume.In(manway.CubicFoot), "pi x ("+j.Inside.Text(b.s.Units)+" + "+depth.Text(b.s.Units)+") x "+depth.Text(b.s.Units)+" x "+j.Closed.Text(b.s.Units), manway.Citation{Source: statics, Place: "volume of the joint"})
 		}
 		b.labour("clean-joint", j.InsideLength().In(manway.Foot), "ft of joint")
 		b.labour("seal-joint", j.InsideLength().In(manway.Foot), "ft of joint")
@@ -269,8 +269,8 @@ func (b *scoper) collar() {
 	const side = 6 * manway.Inch
 	ring := Joint{Inside: j.Outside, Outside: j.Outside + 2*side, Closed: 1}
 	volume := ring.Length().Times(side).Times(side)
-	b.add("concrete", volume.In(manway.CubicFoot), "pi x ("+j.Outside.String()+" + 6 in) x 6 in x 6 in", practice("collar of 6 in by 6 in round the joint"))
-	b.add("wrap", j.OutsideLength().Times(manway.Foot).In(manway.SquareFoot), "pi x "+j.Outside.String()+" x 12 in", practice("wrap 12 in wide over the joint"))
+	b.add("concrete", volume.In(manway.CubicFoot), "pi x ("+j.Outside.Text(b.s.Units)+" + 6 in) x 6 in x 6 in", practice("collar of 6 in by 6 in round the joint"))
+	b.add("wrap", j.OutsideLength().Times(manway.Foot).In(manway.SquareFoot), "pi x "+j.Outside.Text(b.s.Units)+" x 12 in", practice("wrap 12 in wide over the joint"))
 	b.labour("place-concrete", volume.In(manway.CubicFoot), "ft3")
 	b.add("wait-cure", 1, "one day before the fill is compacted", practice("one day"))
 }

@@ -74,7 +74,7 @@ func (b *scoper) dig() {
 		return
 	}
 	b.made |= d.Assumed
-	size := "pit " + d.Bottom[0].String() + " at the bottom, " + d.Top[0].String() + " at grade, " + b.s.Pit.Depth.String() + " deep: "
+	size := "pit " + d.Bottom[0].Text(b.s.Units) + " at the bottom, " + d.Top[0].Text(b.s.Units) + " at grade, " + b.s.Pit.Depth.Text(b.s.Units) + " deep: "
 	b.addCrew("dig-hand", d.HandHours.In(manway.Hour), 1, size+d.Bank.Text(manway.SI)+" x "+num(earths[b.s.Pit.Earth].hand)+" h/m3", manway.Citation{Source: handTrench, Place: "hand trench to 1 m, " + b.s.Pit.Earth.String()})
 	b.addCrew("backfill-hand", d.FillHours.In(manway.Hour), 1, d.Backfill.Text(manway.SI)+" x 1 h/m3", manway.Citation{Source: handTrench, Place: "backfill and compact"})
 	if d.Ladder {
@@ -94,6 +94,6 @@ func (b *scoper) lawn(d Dig) {
 		soil = usualTopsoil
 	}
 	area := d.TopArea
-	b.add("topsoil", area.Times(soil).In(manway.CubicYard), num(area.In(manway.SquareFoot))+" ft2 x "+soil.String(), practice("4 to 6 in of topsoil under a new lawn"))
+	b.add("topsoil", area.Times(soil).In(manway.CubicYard), num(area.In(manway.SquareFoot))+" ft2 x "+soil.Text(b.s.Units), practice("4 to 6 in of topsoil under a new lawn"))
 	b.add("seed", area.In(manway.SquareInch)*lawnSeed, num(area.In(manway.SquareFoot))+" ft2 x 3 lb per 1000 ft2", practice("lawn seed, 1 to 8 lb per 1000 ft2 by kind"))
 }

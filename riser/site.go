@@ -6,6 +6,7 @@ import "manway.example/manway"
 // at zero: the lines that need it are then named in Remedy.Unscoped instead of
 // being guessed.
 type Site struct {
+	Units        manway.System      // that workings are written in
 	Port         manway.Length      // opening in the roof; 0: not known
 	Bore         manway.Length      // inside diameter of the riser that stands or will stand
 	Outside      manway.Length      // its outside diameter

@@ -66,7 +66,7 @@ func (v *Visit) judge() error {
 func (v *Visit) condition(a Access, r AccessAnswer) riser.Condition {
 	seen := a.Seen
 	c := riser.Condition{
-		Missing: riser.No, Size: riser.Read(a.Opening), CoverDrops: seen.Drops, CoverCracked: seen.LidCracked,
+		Units: v.Survey.Units, Missing: riser.No, Size: riser.Read(a.Opening), CoverDrops: seen.Drops, CoverCracked: seen.LidCracked,
 		CoverDepth: riser.Read(a.Cover - a.Riser.Height), Fastened: seen.Fastened, Guard: seen.Guard, Handle: seen.Handle,
 		RimGap: seen.RimGap, Bearing: seen.Bearing, JointSealed: a.Riser.Sealed, JointGap: seen.Gap, Roots: seen.Roots,
 		WaterStain: seen.WaterStain, Odour: seen.Odour, SpallDepth: seen.Spall, Thickness: seen.Sound,
@@ -101,7 +101,7 @@ func worst(checks []manway.Check) manway.Status {
 // site is what the scope of a remedy is derived from.
 func (v *Visit) site(a Access, r AccessAnswer) riser.Site {
 	s := riser.Site{
-		Port: a.Opening, Bore: r.TakenBore, Outside: r.Joint.Outside, JointClosed: usualJoint,
+		Units: v.Survey.Units, Port: a.Opening, Bore: r.TakenBore, Outside: r.Joint.Outside, JointClosed: usualJoint,
 		JointDown: riser.Read(a.Cover), Standing: a.Riser.Rings, Height: r.Reach.Height,
 		Water: v.Survey.Ground.Groundwater, Liquid: v.Pump.Remove, Emptying: riser.No,
 	}
