@@ -118,3 +118,26 @@ func TestRefused(t *testing.T) {
 		}
 	}
 }
+
+// The example of the manual runs in every format.
+func TestExample(t *testing.T) {
+	for _, format := range []string{"text", "json", "csv", "html", "svg"} {
+		out, errs, code := run("", "-in", "../../testdata/prices/ways.json", "-prices", book, "-draws", "2000", "-out", format)
+		if code != 0 || out == "" || errs != "" {
+			t.Errorf("%s: exit %d, %s", format, code, errs)
+		}
+	}
+}
+
+// Upkeep against neglect, as one record.
+func TestNeglect(t *testing.T) {
+	record := `{"id":"n","neglect":{"visit":"350","every_years":3,"repair":"9000","lasts_kept_years":{"good":50,"usual":40,"bad":25},"lasts_left_years":{"good":20,"usual":12,"bad":7}},"horizon":{"years":40,"rate":"3 %"}}`
+	out, errs, code := run(record, "-in", "-", "-out", "csv")
+	if code != 0 || !strings.Contains(out, "n,neglect,usual,12,0.00,0.00,0.00,9000.00,27000.00,6000.00,12005.77,") {
+		t.Errorf("exit %d %s\n%s", code, errs, out)
+	}
+	out, _, code = run(strings.Replace(record, `"every_years":3`, `"every_years":0`, 1), "-in", "-", "-out", "json")
+	if code != 1 || !strings.Contains(out, "neglect.every_years") {
+		t.Errorf("exit %d %s", code, out)
+	}
+}

@@ -79,7 +79,7 @@ func writeFlips(w io.Writer, c cost.Comparison) {
 		fmt.Fprintln(w, "The answer as usual does not flip within the ranges tried.")
 		return
 	}
-	fmt.Fprintln(w, "\nWhere the answer as usual flips")
+	fmt.Fprintf(w, "\nWhere the answer as usual flips, over %d years with unused life by %s\n", c.Horizon.Years, c.Horizon.Unused)
 	for _, f := range c.Flips {
 		of := ""
 		if f.Of != "" {

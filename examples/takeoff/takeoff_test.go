@@ -114,3 +114,11 @@ func TestLayersAndDays(t *testing.T) {
 		}
 	}
 }
+
+// The example of the manual runs, every line of it priced.
+func TestExample(t *testing.T) {
+	out, errs, code := run("", "-in", "../../testdata/prices/jobs.jsonl", "-prices", book, "-local", "../../testdata/prices/local.csv", "-out", "json")
+	if code != 0 || strings.Count(out, `"complete":true`) != 3 {
+		t.Errorf("exit %d %s\n%s", code, errs, out)
+	}
+}
