@@ -18,6 +18,7 @@ type Field struct {
 	u        []float64 // unknowns of the nodes
 	force    []float64 // loads on them
 	reaction []float64 // support forces on them
+	free     []bool    // the unknowns on bearings that are not held
 	curve    [][3]float64
 }
 

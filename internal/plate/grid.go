@@ -203,7 +203,7 @@ func (s *Solver) markOpening(o Opening, base float64) {
 		a, side := s.axis(Axis(axis)), span[1]-span[0]
 		size := math.Min(side/6, base/2)
 		if !round { // moments are read half a thickness from the corner
-			size = math.Max(math.Min(s.slab.Thickness/2, side/3), side/16)
+			size = math.Max(math.Min(s.slab.Thickness/3, side/3), side/32)
 			size = math.Min(size, base/2)
 		}
 		for _, c := range span {

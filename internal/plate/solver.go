@@ -107,6 +107,14 @@ var ErrNotFactored = errors.New("plate: no slab has been factorised")
 // Solve finds the deflections under one load case. It fails with Faults for bad
 // loads, ErrTips, ErrContact or ErrResidual.
 func (s *Solver) Solve(f *Field, loads []Load) error {
+	if err := s.deflect(f, loads); err != nil {
+		return err
+	}
+	return s.finish(f)
+}
+
+// deflect is Solve up to the moments; finish does the rest.
+func (s *Solver) deflect(f *Field, loads []Load) error {
 	if !s.ready {
 		return ErrNotFactored
 	}
@@ -122,18 +130,24 @@ func (s *Solver) Solve(f *Field, loads []Load) error {
 	for d := 0; d < len(f.force); d += 4 {
 		f.Load += f.force[d]
 	}
-	if !finite(f.Load) {
-		return fault("Loads", f.Load, "a finite total")
-	}
 	if err := s.displace(f); err != nil {
 		return err
 	}
+	f.curvatures()
+	f.lift()
+	f.free = resize(f.free, len(s.order)-s.held)
+	for c := range f.free {
+		f.free[c] = !s.seated(c)
+	}
+	return nil
+}
+
+// finish finds the support forces and checks the balance.
+func (s *Solver) finish(f *Field) error {
 	s.balance(f)
 	if !(f.Residual <= 1e-6) {
 		return ErrResidual
 	}
-	f.curvatures()
-	f.lift()
 	return nil
 }
 
@@ -166,7 +180,7 @@ func (s *Solver) balance(f *Field) {
 	for d, load := range f.force {
 		r := load - f.reaction[d]
 		f.reaction[d] = r
-		if s.state[d] == unknown || s.state[d] == contact && !s.seated(int(s.number[d])-s.held) || s.state[d] == absent {
+		if s.state[d] == unknown || s.state[d] == contact && f.free[int(s.number[d])-s.held] || s.state[d] == absent {
 			f.reaction[d] = 0
 			if d%4 == iW && s.state[d] != absent {
 				left = math.Max(left, math.Abs(r))

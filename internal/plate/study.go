@@ -89,6 +89,18 @@ func (st *Study) Run(slab *Slab, cases [][]Load) error {
 			break
 		}
 	}
+	return st.finishAll()
+}
+
+// finishAll finds the support forces on the finest mesh.
+func (st *Study) finishAll() error {
+	st.Residual = 0
+	for k := range st.Cases {
+		if err := st.finish(&st.Cases[k].Field); err != nil {
+			return err
+		}
+		st.Residual = math.Max(st.Residual, st.Cases[k].Residual)
+	}
 	return nil
 }
 
@@ -99,14 +111,12 @@ func (st *Study) step(slab *Slab, cases [][]Load, scale float64) error {
 	}
 	m := MeshStep{Unknowns: st.Unknowns()}
 	m.CellsX, m.CellsY = st.Cells()
-	st.Residual = 0
 	for k, loads := range cases {
 		c := &st.Cases[k]
-		if err := st.Solve(&c.Field, loads); err != nil {
+		if err := st.deflect(&c.Field, loads); err != nil {
 			return err
 		}
 		c.Extremes = c.Field.Extremes()
-		st.Residual = math.Max(st.Residual, c.Residual)
 		if g := c.Governing().Value; math.Abs(g) > math.Abs(m.Moment) {
 			m.Moment, st.Governs = g, k
 		}
