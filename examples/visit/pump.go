@@ -83,6 +83,12 @@ func (v *Visit) pump() error {
 	shapes := v.Tank.Compartments()
 	for i, p := range s.Tank.Partitions {
 		c.Dividers[i].Port = p.Port
+		switch limit := v.Walls.Partitions[i].Difference; limit.State {
+		case tank.LimitAt:
+			c.Dividers[i].Judged, c.Dividers[i].Difference = true, limit.At
+		case tank.LimitNone:
+			c.Dividers[i].Judged, c.Dividers[i].Difference = true, v.Tank.Inside.Height
+		}
 	}
 	for i := range shapes {
 		in := hydraulics.Compartment{Name: fmt.Sprintf("compartment %d", i+1), Shape: &shapes[i]}
@@ -120,7 +126,7 @@ func (v *Visit) keeps() []hydraulics.Keep {
 	case tank.LeaveNotShown:
 		keep.Level = v.Survey.Tank.OutletInvert
 	}
-	return []hydraulics.Keep{keep, {Name: "walls of the emptied tank"}}
+	return []hydraulics.Keep{keep, {Name: "walls and floor of the emptied tank", Judged: v.Walls.standEmpty(), Assumed: v.Walls.Wall.Assumed}}
 }
 
 func (v *Visit) arrive(c hydraulics.Case) error {

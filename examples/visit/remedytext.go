@@ -254,16 +254,17 @@ func (v Visit) materialSection() Section {
 }
 
 func (v Visit) lines(a Access, p PricedRemedy) Table {
-	t := Table{ID: "lines_" + slug(a.Name) + "_" + slug(string(p.Kind)), Title: a.Name + ", " + p.Title, Columns: []string{"Code", "What", "Quantity", "Unit", "Each, " + string(v.Options.Currency), "Amount", "From"}}
+	currency := string(v.Options.Currency)
+	t := Table{ID: "lines_" + slug(a.Name) + "_" + slug(string(p.Kind)), Title: a.Name + ", " + p.Title, Columns: []string{"Code", "Quantity", "Each, " + currency, "Amount, " + currency}}
 	for _, l := range p.Estimate.Lines {
 		each, amount := unknown("each", "no price"), unknown("amount", "no price")
 		if l.Priced {
 			each, amount = v.money("each", l.UnitPrice), v.money("amount", l.Amount)
 		}
 		t.Rows = append(t.Rows, []Cell{
-			words("code", l.Code), words("what", l.Description),
-			{Key: "quantity", Text: fmt.Sprintf("%.4g", l.Quantity), Number: l.Quantity, Is: Number},
-			words("unit", string(l.Unit)), each, amount, words("from", l.From),
+			{Text: l.Code, Parts: []Cell{words("code", l.Code), words("what", l.Description), words("unit", string(l.Unit)), words("from", l.From)}},
+			{Key: "quantity", Text: fmt.Sprintf("%.4g %s", l.Quantity, l.Unit.Name()), Number: l.Quantity, Is: Number},
+			each, amount,
 		})
 	}
 	return t

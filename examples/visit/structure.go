@@ -2,12 +2,28 @@ package visit
 
 import (
 	"fmt"
+	"strings"
+	"sync"
 
 	"manway.example/manway"
 	"manway.example/manway/lid"
 	"manway.example/manway/riser"
 	"manway.example/manway/tank"
 )
+
+// structure screens roof, walls, partitions and floor, side by side: they are
+// by far the longest part of a visit.
+func (v *Visit) structure() error {
+	var roof, walls error
+	var done sync.WaitGroup
+	done.Go(func() { roof = v.roof() })
+	done.Go(func() { walls = v.walls() })
+	done.Wait()
+	if roof != nil {
+		return roof
+	}
+	return walls
+}
 
 // roof screens the roof under what lies on it now, and under the new riser.
 func (v *Visit) roof() error {
@@ -101,6 +117,7 @@ func (v Visit) structureSection() Section {
 		s.Tables = []Table{left}
 	}
 	v.roofSays(&s)
+	v.wallSays(&s)
 	s.Cautions |= manway.Screening | manway.VehicleOverTank
 	return s
 }
@@ -206,4 +223,76 @@ func least(so, next tank.Answer, i int) tank.Answer {
 		return tank.Yes
 	}
 	return tank.NotLooked
+}
+
+// WallsAnswer is the screening of walls, partitions and floor.
+type WallsAnswer struct {
+	Wall       tank.WallStrength
+	Partitions []tank.PartitionStrength
+	Floor      tank.FloorStrength
+}
+
+// walls screens walls, partitions and floor of the tank as it is emptied.
+func (v *Visit) walls() error {
+	t, g := v.Survey.Tank, v.Survey.Ground
+	steel := tank.Steel{Inside: tank.Mesh(t.steel())}
+	c := tank.WallCase{
+		Concrete: t.concrete(), Steel: steel, Cover: v.mostCover(), Soil: g.soil(), Groundwater: g.Groundwater,
+	}
+	if g.Machine.Taken {
+		c.Vehicle.Distance = g.Machine.Length
+	}
+	var err error
+	if v.Walls.Wall, err = v.Tank.Wall(c); err != nil {
+		return err
+	}
+	for i := range t.Partitions {
+		p, err := v.Tank.Partition(tank.PartitionCase{Partition: i, Concrete: t.concrete(), Steel: steel})
+		if err != nil {
+			return err
+		}
+		v.Walls.Partitions = append(v.Walls.Partitions, p)
+	}
+	v.Walls.Floor, err = v.Tank.Floor(tank.FloorCase{Concrete: t.concrete(), Steel: steel, Cover: c.Cover, Groundwater: g.Groundwater})
+	return err
+}
+
+// standEmpty reports whether walls and floor are shown to stand when the tank
+// is emptied, no machine beside it.
+func (w WallsAnswer) standEmpty() bool {
+	shown := false
+	for _, l := range append(w.Wall.Loadings, w.Floor.Loading) {
+		if strings.Contains(l.Name, "truck") || strings.Contains(l.Name, "full") || len(l.Checks) == 0 {
+			continue
+		}
+		if l.Status() != manway.Pass {
+			return false
+		}
+		shown = true
+	}
+	return shown
+}
+
+// wallSays adds what the screening of walls, partitions and floor came to.
+func (v Visit) wallSays(s *Section) {
+	w := v.Walls
+	for _, l := range w.Wall.Loadings {
+		s.addChecks(l.Name+", ", l.Checks)
+	}
+	s.addChecks("walls, ", w.Wall.NotJudged)
+	for i, p := range w.Partitions {
+		name := fmt.Sprintf("partition %d, ", i+1)
+		for _, l := range p.Loadings {
+			s.addChecks(name+l.Name+", ", l.Checks)
+		}
+		s.addChecks(name, p.NotJudged)
+		s.Says = append(s.Says, fmt.Sprintf("Partition %d, drawing down: %s.", i+1, p.Order))
+		s.Assumed |= p.Assumed
+		s.Cautions |= p.Cautions
+	}
+	s.addChecks("floor, ", w.Floor.Loading.Checks)
+	s.addChecks("floor, ", w.Floor.NotJudged)
+	s.Assumed |= w.Wall.Assumed | w.Floor.Assumed
+	s.Cautions |= w.Wall.Cautions | w.Floor.Cautions
+	s.Basis = merge(s.Basis, w.Wall.Basis(), w.Floor.Basis())
 }

@@ -17,6 +17,7 @@ type Visit struct {
 	Pump     PumpAnswer
 	Float    FloatAnswer
 	Roof     tank.RoofStrength
+	Walls    WallsAnswer
 	Options  OptionsAnswer
 	Spreads  []Spread // how far figures may be off, where the survey carries tolerances
 	Sections []Section
@@ -42,7 +43,7 @@ func Run(s Survey, prices cost.Book) (Visit, error) {
 	}
 	v := Visit{Survey: s, Tank: t}
 	for _, step := range []func() error{
-		v.reachAll, v.roof, v.float, v.pump, v.judge, func() error { return v.price(prices) }, func() error { return v.spread(prices) },
+		v.reachAll, v.structure, v.float, v.pump, v.judge, func() error { return v.price(prices) }, func() error { return v.spread(prices) },
 	} {
 		if err := step(); err != nil {
 			return Visit{}, err
