@@ -50,17 +50,27 @@ func BenchmarkEstimate(b *testing.B) {
 }
 
 func BenchmarkSimulate(b *testing.B) {
-	e, err := benchJob(b, 40, true).Estimate()
-	if err != nil {
-		b.Fatal(err)
+	for _, ranges := range []int{40, 80} {
+		b.Run(fmt.Sprintf("lines=40/ranges=%d", ranges), func(b *testing.B) {
+			job := benchJob(b, 40, true)
+			for i := range job.Lines {
+				if ranges == 40 {
+					job.Lines[i].Prices = Range{}
+				}
+			}
+			e, err := job.Estimate()
+			if err != nil {
+				b.Fatal(err)
+			}
+			b.ReportAllocs()
+			for b.Loop() {
+				if _, err := e.Simulate(Simulation{Draws: 100_000, Seed: 1}); err != nil {
+					b.Fatal(err)
+				}
+			}
+			b.ReportMetric(float64(b.N)*100_000/b.Elapsed().Seconds(), "draws/s")
+		})
 	}
-	b.ReportAllocs()
-	for b.Loop() {
-		if _, err := e.Simulate(Simulation{Draws: 100_000, Seed: 1}); err != nil {
-			b.Fatal(err)
-		}
-	}
-	b.ReportMetric(float64(b.N)*100_000/b.Elapsed().Seconds(), "draws/s")
 }
 
 // The floor under BenchmarkSimulate: as many bare uniform numbers on one core.
