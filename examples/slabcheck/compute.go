@@ -19,6 +19,7 @@ type output struct {
 	reactions plate.Reactions
 	uplift    plate.Uplift
 	accuracy
+	tank *tankOutput // of a record that is a tank
 }
 
 // accuracy is how far the figures can be relied on.
@@ -44,12 +45,14 @@ func nuOf(given *float64) float64 {
 
 func compute(in *input) (output, error) {
 	switch {
+	case in.tank() != nil:
+		return in.whole()
 	case in.Slab != nil && in.Lid != nil:
 		return output{}, manway.InputErrors{{Field: "lid", Value: "given beside slab", Want: "one of the two"}}
 	case in.Lid != nil:
 		return computeLid(in)
 	case in.Slab == nil:
-		return output{}, manway.InputErrors{{Field: "slab", Value: "none", Want: "a slab or a lid"}}
+		return output{}, manway.InputErrors{{Field: "slab", Value: "none", Want: "a slab, a lid or a tank"}}
 	}
 	study := studies.Get().(*plate.Study)
 	defer studies.Put(study)

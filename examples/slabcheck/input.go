@@ -16,10 +16,12 @@ type input struct {
 	Units  manway.System `json:"units"` // of text and picture
 	Slab   *slab         `json:"slab"`
 	Lid    *disc         `json:"lid"`
+	Tank   *tankRecord   `json:"tank"`
 	Loads  []load        `json:"loads"`
 	Points []point       `json:"points"`
 
-	Lists slab `json:"-"` // of the slab, given by flags of their own
+	Lists slab  `json:"-"` // of the slab, given by flags of their own
+	Whole whole `json:"-"` // a tank, given by flags of its own
 }
 
 type slab struct {
@@ -153,5 +155,6 @@ func flags(fs *flag.FlagSet, in *input) {
 	record.Nested(fs, &in.Slab, "slab", "`SLAB`: \"length=96 in; width=60 in; thickness=4 in; e=3600 ksi; nu=0.2; bearing_only=true\"")
 	record.Nested(fs, &in.Lid, "lid", "`LID`: \"diameter=24 in; thickness=3 in; e=3600 ksi; edge=simple\"")
 	record.Appended(fs, &in.Loads, "load", "`LOAD`: \"kind=uniform; pressure=200 psf\"; once for each")
+	tankFlags(fs, &in.Whole)
 	record.Appended(fs, &in.Points, "point", "`POINT` to report: \"x=30 in; y=30 in\"; once for each")
 }

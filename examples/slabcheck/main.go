@@ -1,6 +1,7 @@
 // Slabcheck finds how a flat slab, a wall panel or a round lid bends: deflections,
 // moments and support forces, where they are largest, and how exact the figures
-// are. It is an unreviewed screening of what stands there, not a design.
+// are; and what the roof, walls, partitions, floor and lids of a tank still carry.
+// It is an unreviewed screening of what stands there, not a design.
 //
 //	slabcheck -slab "length=96 in; width=60 in; thickness=4 in; e=3600 ksi" -load "kind=uniform; pressure=200 psf"
 //	slabcheck -slab "length=96 in; width=60 in; thickness=4 in; e=3600 ksi; bearing_only=true" -line "x=64 in" -opening "shape=rect; x=12 in; y=18 in; length=24 in; width=24 in" -load "kind=patch; x=48 in; y=30 in; length=20 in; width=10 in; force=16000 lbf" -out svg -o slab.svg
@@ -46,6 +47,35 @@
 // it. A result that says converged false did not settle within 1 percent.
 //
 // -out svg draws the slab from above with its governing moments in shades.
+//
+// Tank. Instead of slab or lid a record may be a whole tank, to judge what its
+// roof, walls, partitions, floor and lids still carry:
+//
+//	slabcheck -kind box -length "96 in" -width "60 in" -height "60 in" -wall "3 in" -roof "4 in" -floor "4 in" -partition "62 in;3 in" -access "along=24 in; length=24 in; width=24 in" -cover "12 in" -planned-cover "20 in" -strength "4000 psi" -mesh "state=known; diameter=3/8 in; spacing=6 in; cover=1 in"
+//
+//	{"id":"t1","tank":{"shape":{"kind":"box","length":"96 in","width":"60 in","height":"60 in"},"wall":"3 in","roof":"4 in","floor":"4 in",
+//	 "partitions":[{"at":"62 in","thickness":"3 in"}],"access":[{"compartment":0,"along":"24 in","length":"24 in","width":"24 in"}],
+//	 "concrete":{"strength":"4000 psi"},"groundwater":"3 ft","outlet_invert":"48 in",
+//	 "judge":{"roof":{"steel":{"inside":{"state":"known","diameter":"0.375 in","spacing":"6 in","cover":"0.75 in"}},"loss":"0.25 in","contact":[false],
+//	   "now":{"cover":"12 in","wetness":"soaked"},"planned":{"cover":"20 in","risers":[{"access":0,"mass":"500 lb","wall":"3 in"}]}},
+//	  "walls":{"top_held":true},"partitions":{},"floor":{}},
+//	 "lids":[{"name":"inlet lid","shape":"slab","length":"26 in","width":"26 in","thickness":"3 in","opening":"24 in","steel":{"state":"none"}}]}}
+//
+// The shape is given as to dipchart; along runs from the inside of the inlet end,
+// across from the centre line. A part that is not in judge is not judged; with
+// none there, and no lid, the whole shell is. steel has faces inside (underside of
+// the roof) and outside; inside is the bars along the tank, or level in a wall, and
+// inside_across the others where they differ. Steel left out is not known: then
+// nothing is shown to carry, and figures of plain concrete stand for comparison.
+// loss is worn off the inside, spalls are where more is gone, contact says which
+// partitions were seen to touch the roof, joints where a roof of several pieces is
+// parted. wheels are those asked about; else a mower, a pickup and a truck. planned
+// is what will rest on the roof instead of now: what it adds is told whether or
+// not the strength is known.
+//
+// Each check is given with its Use, which passes at 1 or less, its load
+// combination, phi, source, and the demand without factors; -out json has the
+// working too, -out svg marks the weakest place of the roof.
 //
 // Exit 0 means that every record was computed, never that a slab is safe.
 package main

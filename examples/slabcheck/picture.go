@@ -20,6 +20,9 @@ type plan struct {
 // writeSVG draws the slab from above: the principal moment that is largest by
 // size at each place, in shades; openings, supports, loads; the governing moment.
 func writeSVG(w io.Writer, in *input, out *output) error {
+	if out.tank != nil {
+		return writeTankSVG(w, in, out.tank)
+	}
 	var p plan
 	if in.Lid != nil {
 		l, _ := in.lidLoads()

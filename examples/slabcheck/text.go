@@ -30,6 +30,11 @@ func place(p plate.Point, s manway.System) string {
 
 func writeText(w io.Writer, in *input, out *output) error {
 	b := &strings.Builder{}
+	if out.tank != nil {
+		writeTankText(b, in, out.tank)
+		_, err := io.WriteString(w, b.String())
+		return err
+	}
 	s := in.Units
 	name := in.ID
 	if name == "" {

@@ -49,6 +49,10 @@ func (o *output) largest() []named {
 }
 
 func writeJSON(j *record.JSON, in *input, out *output) {
+	if out.tank != nil {
+		writeTankJSON(j, in, out.tank)
+		return
+	}
 	j.Text("id", in.ID)
 	j.List("points")
 	for i, v := range out.values {
@@ -134,6 +138,10 @@ var columns = []string{"id", "place", "x_in", "y_in", "w_in", "mx_lbf", "my_lbf"
 
 // writeRows writes a row for each point, then one for each extreme.
 func writeRows(r *record.Row, in *input, out *output) {
+	if out.tank != nil {
+		writeTankRows(r, in, out.tank)
+		return
+	}
 	row := func(place string, x, y float64, cells func()) {
 		r.Text(in.ID)
 		r.Text(place)
