@@ -41,6 +41,11 @@ func (v Visit) pumpSection() Section {
 	} else {
 		s.Facts = append(s.Facts, Fact{"Truck loads", unknown("truck_loads", "the truck was not described")})
 	}
+	if e := v.Options.PumpOut; e.Complete {
+		price := v.money("price", e.Total)
+		price.Text += " " + string(e.Currency)
+		s.Facts = append(s.Facts, Fact{"Price of this pump-out", price})
+	}
 	v.hoseFacts(&s)
 	s.Unjudged = append(s.Unjudged, v.notKept()...)
 	return s

@@ -9,6 +9,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/cost"
+	"manway.example/manway/hydraulics"
 	"manway.example/manway/lid"
 	"manway.example/manway/riser"
 	"manway.example/manway/tank"
@@ -18,6 +19,7 @@ import (
 // deal with the riser, one entry an access.
 type OptionsAnswer struct {
 	Accesses []AccessOptions
+	PumpOut  cost.Estimate // of this visit's pump-out
 	Currency cost.Currency
 	Invented bool // the price book calls its prices invented
 }
@@ -153,6 +155,9 @@ func (v *Visit) price(book cost.Book) error {
 		v.Options.Currency = all[0].Currency
 		v.Options.Invented = slices.ContainsFunc(all, func(p cost.Price) bool { return strings.Contains(p.Note, "invented") })
 	}
+	if err := v.pricePumpOut(book); err != nil {
+		return err
+	}
 	for i := range v.Accesses {
 		options, err := v.priceAccess(v.Accesses[i].Remedies, book)
 		if err != nil {
@@ -161,6 +166,34 @@ func (v *Visit) price(book cost.Book) error {
 		v.Options.Accesses = append(v.Options.Accesses, options)
 	}
 	return nil
+}
+
+// band is what the base price of a pump-out covers: one lid under 1 ft of soil,
+// 1,000 gal, 100 ft of hose. Common practice of the trade.
+var band = cost.Band{Gallons: 1000 * manway.Gallon, Lids: 1, Cover: 1 * manway.Foot, Hose: 100 * manway.Foot}
+
+// pricePumpOut prices the pump-out of this visit.
+func (v *Visit) pricePumpOut(book cost.Book) error {
+	p := cost.PumpOut{Gallons: v.Pump.Remove, Loads: v.Pump.Loads.Loads, Disposal: v.Pump.Remove > 0, Hose: v.Pump.Hose.Length}
+	for _, a := range v.Survey.Accesses {
+		if a.Opened == hydraulics.Yes {
+			p.Covers = append(p.Covers, max(a.Cover-a.Riser.Height, 0))
+		}
+	}
+	lines, err := p.Lines(band)
+	if err != nil {
+		return err
+	}
+	v.Options.PumpOut, err = v.estimate("Pump-out", lines, book)
+	return err
+}
+
+// estimate prices lines on the day of the visit, valid for a month.
+func (v *Visit) estimate(title string, lines []cost.Line, book cost.Book) (cost.Estimate, error) {
+	return cost.Job{
+		Title: title, Lines: cost.Merge(lines), Book: book, On: v.Survey.Date,
+		Terms: cost.Terms{Currency: v.Options.Currency, ValidDays: 30},
+	}.Estimate()
 }
 
 func (v *Visit) priceAccess(remedies []riser.Remedy, book cost.Book) (AccessOptions, error) {
@@ -174,8 +207,7 @@ func (v *Visit) priceAccess(remedies []riser.Remedy, book cost.Book) (AccessOpti
 		if err != nil {
 			return out, err
 		}
-		job := cost.Job{Title: r.Title, Lines: cost.Merge(lines), Book: book, On: v.Survey.Date, Terms: cost.Terms{Currency: v.Options.Currency, ValidDays: 30}}
-		estimate, err := job.Estimate()
+		estimate, err := v.estimate(r.Title, lines, book)
 		if err != nil {
 			return out, err
 		}

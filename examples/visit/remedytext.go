@@ -244,19 +244,20 @@ func (v Visit) materialSection() Section {
 		ID: "materials", Title: "Materials and labour, line by line", For: ForDesk,
 		Method: "Net quantities from the survey, with waste, in whole packs where it is sold in packs; each line rounded to the minor unit of the currency.",
 	}
+	s.Tables = append(s.Tables, v.lines("pump_out", "Pump-out", v.Options.PumpOut))
 	for i, a := range v.Survey.Accesses {
 		for _, p := range v.Options.Accesses[i].Priced {
-			s.Tables = append(s.Tables, v.lines(a, p))
+			s.Tables = append(s.Tables, v.lines(slug(a.Name)+"_"+slug(string(p.Kind)), a.Name+", "+p.Title, p.Estimate))
 			s.Basis = merge(s.Basis, p.Estimate.Basis())
 		}
 	}
 	return s
 }
 
-func (v Visit) lines(a Access, p PricedRemedy) Table {
+func (v Visit) lines(id, title string, e cost.Estimate) Table {
 	currency := string(v.Options.Currency)
-	t := Table{ID: "lines_" + slug(a.Name) + "_" + slug(string(p.Kind)), Title: a.Name + ", " + p.Title, Columns: []string{"Code", "Quantity", "Each, " + currency, "Amount, " + currency}}
-	for _, l := range p.Estimate.Lines {
+	t := Table{ID: "lines_" + id, Title: title, Columns: []string{"Code", "Quantity", "Each, " + currency, "Amount, " + currency}}
+	for _, l := range e.Lines {
 		each, amount := unknown("each", "no price"), unknown("amount", "no price")
 		if l.Priced {
 			each, amount = v.money("each", l.UnitPrice), v.money("amount", l.Amount)
