@@ -168,8 +168,11 @@ func TestReadmeConsoles(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	b := newBench(t)
-	for _, s := range consoles(string(text)) {
+	b, list := newBench(t), consoles(string(text))
+	if len(list) == 0 && !strings.Contains(string(text), "<!-- shell -->") { // still to be written
+		t.Error("README.md has no console block")
+	}
+	for _, s := range list {
 		if strings.HasPrefix(s.call, "go test") {
 			t.Errorf("README.md:%d: %s cannot be replayed by a test: it stands outside of console blocks", s.line, s.call)
 			continue

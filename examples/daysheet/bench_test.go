@@ -23,7 +23,7 @@ func BenchmarkSheet(b *testing.B) {
 		{"json", "", line, 20000, []string{"-out", "json", "-"}},
 		{"json/float", "", line, 20000, []string{"-out", "json", "-columns", "id,pump_gal,lid_lb,float_factor,leave_in", "-"}},
 		{"json/roof", "", line, 100, []string{"-out", "json", "-columns", "id,pump_gal,lid_lb,roof_use,roof_load,roof_status", "-roof", "4in",
-			"-lid_at", "16in", "-steel", "known", "-bar", "0.375in", "-bar_spacing", "12in", "-bar_cover", "1in", "-"}},
+			"-lid-at", "16in", "-steel", "known", "-bar", "0.375in", "-bar-spacing", "12in", "-bar-cover", "1in", "-"}},
 	} {
 		b.Run(c.name, func(b *testing.B) {
 			in := append([]byte(c.header), bytes.Repeat([]byte(c.row), c.rows)...)

@@ -232,3 +232,27 @@ func FuzzRow(f *testing.F) {
 		}
 	})
 }
+
+// Of a roof nothing is said without the lid's place; steel that nobody saw is
+// never counted on; bars without known steel are refused, not ignored.
+func TestRoof(t *testing.T) {
+	const columns = "id,roof_use,roof_load,roof_status"
+	for _, c := range []struct{ name, args, want string }{
+		{"no place", "", "a,,,,"},
+		{"unknown steel", "-lid-at 20in", "not shown"},
+		{"no steel", "-lid-at 20in -steel none", "not permitted"},
+		{"known steel", "-lid-at 20in -steel known -bar 0.375in -bar-spacing 12in -bar-cover 1in", "a,"},
+		{"bars of unknown steel", "-lid-at 20in -bar 0.375in", "steel unknown: want known, where bars are given"},
+		{"no spacing", "-lid-at 20in -steel known -bar 0.375in", "bar_spacing 0 in"},
+		{"off the tank", "-lid-at 200in", "lid_at"},
+	} {
+		_, out, log := day(t, header+"a,96,48,48,62,3,18,24,3,12,4,3,1\n", append(strings.Fields(c.args), "-out", "csv", "-columns", columns, "-roof", "4in")...)
+		if len(out) != 2 || !strings.Contains(out[1], c.want) {
+			t.Errorf("%s: %q %s", c.name, out, log)
+		}
+	}
+	_, out, _ := day(t, header+"a,96,48,48,62,3,18,24,3,12,4,3,1\n", "-out", "json", "-columns", columns, "-roof", "4in", "-lid-at", "20in")
+	if !strings.Contains(out[0], `"screening"`) {
+		t.Errorf("no word that it is a screening: %s", out[0])
+	}
+}

@@ -53,16 +53,16 @@ func flags(fs *flag.FlagSet, in *input) {
 		{&in.Depth, "depth", "of the liquid"},
 		{&in.Height, "height", "inside height"},
 		{&in.Partition, "partition", "from the inlet end to its near face"},
-		{&in.PartitionThick, "partition_thick", "its thickness"},
-		{&in.LidDia, "lid_dia", "diameter of the lid"},
-		{&in.LidThick, "lid_thick", "thickness of the lid"},
+		{&in.PartitionThick, "partition-thick", "its thickness"},
+		{&in.LidDia, "lid-dia", "diameter of the lid"},
+		{&in.LidThick, "lid-thick", "thickness of the lid"},
 		{&in.Wall, "wall", "thickness"},
 		{&in.Roof, "roof", "thickness"},
 		{&in.Floor, "floor", "thickness"},
-		{&in.LidAt, "lid_at", "from the inlet end to the middle of the lid"},
+		{&in.LidAt, "lid-at", "from the inlet end to the middle of the lid"},
 		{&in.Bar, "bar", "diameter of the roof's bars"},
-		{&in.BarSpacing, "bar_spacing", "of the roof's bars"},
-		{&in.BarCover, "bar_cover", "concrete below the roof's bars"},
+		{&in.BarSpacing, "bar-spacing", "of the roof's bars"},
+		{&in.BarCover, "bar-cover", "concrete below the roof's bars"},
 	} {
 		fs.TextVar(l.to, l.name, manway.Length(0), l.usage)
 	}

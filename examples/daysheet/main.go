@@ -6,7 +6,7 @@
 //	daysheet testdata/routes/day.csv
 //	daysheet -out csv testdata/routes/day.csv
 //	daysheet -out json -columns id,pump_gal,next_years,next_on,leave_in testdata/routes/day.jsonl
-//	daysheet -length 96in -width 48in -depth 48in -partition 62in -partition_thick 3in -sludge1 12in -scum1 4in -sludge2 3in -scum2 1in -lid_dia 24in -lid_thick 3in -cover 18in
+//	daysheet -length 96in -width 48in -depth 48in -partition 62in -partition-thick 3in -sludge1 12in -scum1 4in -sludge2 3in -scum2 1in -lid-dia 24in -lid-thick 3in -cover 18in
 //
 // # A row
 //
