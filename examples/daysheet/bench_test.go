@@ -22,7 +22,7 @@ func BenchmarkSheet(b *testing.B) {
 		{"csv", header, row, 20000, []string{"-out", "csv", "-"}},
 		{"json", "", line, 20000, []string{"-out", "json", "-"}},
 		{"json/float", "", line, 20000, []string{"-out", "json", "-columns", "id,pump_gal,lid_lb,float_factor,leave_in", "-"}},
-		{"json/roof", "", line, 100, []string{"-out", "json", "-columns", "id,pump_gal,lid_lb,roof_use,roof_load,roof_status", "-roof", "4in",
+		{"json/roof", "", line, 100, []string{"-out", "json", "-columns", "id,pump_gal,lid_lb,roof_screening_use,roof_screening_load,roof_screening_status", "-roof", "4in",
 			"-lid-at", "16in", "-steel", "known", "-bar", "0.375in", "-bar-spacing", "12in", "-bar-cover", "1in", "-"}},
 	} {
 		b.Run(c.name, func(b *testing.B) {

@@ -70,9 +70,9 @@ var columns = []column{
 	{name: "float_state", need: needFloat, words: func(o *output) string { return o.float.words(o.float.state) }},
 	{name: "leave", usual: "in", units: lengths, need: needFloat, number: func(o *output) known[float64] { return plain(o.float.leastLiquid) }},
 	{name: "leave_state", need: needFloat, words: func(o *output) string { return o.float.words(o.float.leave) }},
-	{name: "roof_use", need: needRoof, number: func(o *output) known[float64] { return o.roof.use }},
-	{name: "roof_load", need: needRoof, words: func(o *output) string { return o.roof.load }},
-	{name: "roof_status", need: needRoof, words: func(o *output) string { return o.roof.words() }},
+	{name: "roof_screening_use", need: needRoof, number: func(o *output) known[float64] { return o.roof.use }},
+	{name: "roof_screening_load", need: needRoof, words: func(o *output) string { return o.roof.load }},
+	{name: "roof_screening_status", need: needRoof, words: func(o *output) string { return o.roof.words() }},
 	{name: "cautions", words: func(o *output) string { return strings.Join(o.cautions.Codes(), ";") }},
 }
 

@@ -236,7 +236,7 @@ func FuzzRow(f *testing.F) {
 // Of a roof nothing is said without the lid's place; steel that nobody saw is
 // never counted on; bars without known steel are refused, not ignored.
 func TestRoof(t *testing.T) {
-	const columns = "id,roof_use,roof_load,roof_status"
+	const columns = "id,roof_screening_use,roof_screening_load,roof_screening_status"
 	for _, c := range []struct{ name, args, want string }{
 		{"no place", "", "a,,,,"},
 		{"unknown steel", "-lid-at 20in", "not shown"},

@@ -56,8 +56,9 @@
 //	next_on                 date of the next pump-out by the measured solids
 //	float_factor, float_state  weight over uplift of the tank pumped dry, lids off
 //	leave_in, leave_state   liquid to leave in it, so that it stays down
-//	roof_use, roof_load, roof_status  unreviewed screening of the roof: the loading that
-//	                        governs (soil, crowd, a person; wheels are not asked about)
+//	roof_screening_use, roof_screening_load, roof_screening_status  unreviewed screening
+//	                        of the roof: the loading that governs (soil, crowd, a
+//	                        person; wheels are not asked about)
 //	cautions                codes; in JSON and text they come unasked
 //
 // What rests on something that was not measured is empty in CSV, null in JSON,
