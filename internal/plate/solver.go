@@ -107,14 +107,15 @@ var ErrNotFactored = errors.New("plate: no slab has been factorised")
 // Solve finds the deflections under one load case. It fails with Faults for bad
 // loads, ErrTips, ErrContact or ErrResidual.
 func (s *Solver) Solve(f *Field, loads []Load) error {
-	if err := s.deflect(f, loads); err != nil {
+	if err := s.deflect(f, loads, nil); err != nil {
 		return err
 	}
 	return s.finish(f)
 }
 
-// deflect is Solve up to the moments; finish does the rest.
-func (s *Solver) deflect(f *Field, loads []Load) error {
+// deflect is Solve up to the moments; finish does the rest. The search for the
+// bearings in contact starts from what they were in from.
+func (s *Solver) deflect(f *Field, loads []Load, from []seating) error {
 	if !s.ready {
 		return ErrNotFactored
 	}
@@ -130,7 +131,7 @@ func (s *Solver) deflect(f *Field, loads []Load) error {
 	for d := 0; d < len(f.force); d += 4 {
 		f.Load += f.force[d]
 	}
-	if err := s.displace(f); err != nil {
+	if err := s.displace(f, from); err != nil {
 		return err
 	}
 	f.curvatures()
@@ -152,12 +153,12 @@ func (s *Solver) finish(f *Field) error {
 }
 
 // displace solves for the displacements that f.force makes.
-func (s *Solver) displace(f *Field) error {
+func (s *Solver) displace(f *Field, from []seating) error {
 	for n, d := range s.order {
 		s.v[n] = f.force[d]
 	}
 	s.forward(s.v)
-	if err := s.seat(s.v[s.held:]); err != nil {
+	if err := s.seat(s.v[s.held:], from); err != nil {
 		return err
 	}
 	s.backward(s.v)

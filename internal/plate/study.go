@@ -23,7 +23,8 @@ type Study struct {
 	// figures are those of the finest mesh and are not to be relied on.
 	Converged bool
 
-	near []Rect
+	near  []Rect
+	seats []seating // of the mesh before
 }
 
 // Case is the answer to one load case on the finest mesh.
@@ -85,7 +86,7 @@ func (st *Study) Run(slab *Slab, cases [][]Load) error {
 		m := st.Meshes[k-2:]
 		st.Error = settled(m[0].Moment, m[1].Moment, m[2].Moment)
 		st.ErrorW = settled(m[0].W, m[1].W, m[2].W)
-		if st.Converged = st.Error <= tolerance && st.ErrorW <= tolerance; st.Converged {
+		if st.Converged = st.Error <= tolerance; st.Converged {
 			break
 		}
 	}
@@ -113,7 +114,12 @@ func (st *Study) step(slab *Slab, cases [][]Load, scale float64) error {
 	m.CellsX, m.CellsY = st.Cells()
 	for k, loads := range cases {
 		c := &st.Cases[k]
-		if err := st.deflect(&c.Field, loads); err != nil {
+		var from []seating
+		if len(st.Meshes) > 0 {
+			st.seats = append(st.seats[:0], c.seats...)
+			from = st.seats
+		}
+		if err := st.deflect(&c.Field, loads, from); err != nil {
 			return err
 		}
 		c.Extremes = c.Field.Extremes()
