@@ -19,7 +19,7 @@ import (
 
 // No product of two quantities: the type system would call the square of a
 // length a length. Crossing dimensions is a method, such as Length.Times. A
-// quotient of two values of one type has the same fault.
+// bare number that is converted to scale a quantity, Length(k) * l, is none.
 func TestNoProductOfQuantities(t *testing.T) {
 	out, err := exec.Command("go", "list", "-export", "-deps", "-json=ImportPath,Dir,Export,GoFiles,Module", "./...").Output()
 	if err != nil {
@@ -65,11 +65,11 @@ func TestNoProductOfQuantities(t *testing.T) {
 		}
 		for expr, tv := range info.Types {
 			b, ok := expr.(*ast.BinaryExpr)
-			if !ok || b.Op != token.MUL && b.Op != token.QUO || tv.Value != nil {
+			if !ok || b.Op != token.MUL || tv.Value != nil {
 				continue
 			}
 			x, y := info.Types[b.X], info.Types[b.Y]
-			if quantity(x.Type) && quantity(y.Type) && x.Value == nil && y.Value == nil {
+			if quantity(x.Type) && quantity(y.Type) && x.Value == nil && y.Value == nil && !scalar(b.X, info) && !scalar(b.Y, info) {
 				t.Errorf("%s: %s of two values of %s", fset.Position(b.Pos()), b.Op, x.Type)
 			}
 		}
@@ -77,6 +77,18 @@ func TestNoProductOfQuantities(t *testing.T) {
 	if len(own) == 0 {
 		t.Fatal("no package of the module was read")
 	}
+}
+
+// scalar reports whether an operand is a bare number made a quantity only to
+// scale another, or a product or quotient of such.
+func scalar(e ast.Expr, info *types.Info) bool {
+	switch e := ast.Unparen(e).(type) {
+	case *ast.CallExpr:
+		return len(e.Args) == 1 && info.Types[e.Fun].IsType() && !quantity(info.Types[e.Args[0]].Type)
+	case *ast.BinaryExpr:
+		return scalar(e.X, info) && (scalar(e.Y, info) || info.Types[e.Y].Value != nil)
+	}
+	return false
 }
 
 func quantity(t types.Type) bool {

@@ -266,7 +266,7 @@ func (s *search) stack(f found) Stack {
 		}
 		if p.cut > 0 {
 			out.Pieces = append(out.Pieces, Piece{Ring: p.ring, Code: r.code(), Count: 1, Height: p.cut, Bore: r.Bore, Cut: true, Plastic: r.Plastic})
-			out.Mass += s.masses[p.ring] * manway.Mass(p.cut/r.Height)
+			out.Mass += s.masses[p.ring] * manway.Mass(float64(p.cut/r.Height))
 			p.full++
 		}
 		out.Joints += p.full

@@ -37,7 +37,7 @@ func pointStress(p manway.Force, r, z manway.Length, influence func(float64) flo
 	if len(faults) > 0 {
 		return 0, faults
 	}
-	return manway.Pressure(influence(float64(r/z)) * float64(p) / float64(z*z)), nil
+	return manway.Pressure(influence(float64(r/z)) * float64(p) / (float64(z) * float64(z))), nil
 }
 
 // CornerInfluence is the vertical stress under the corner of a rectangle B by

@@ -51,7 +51,7 @@ func (b Beside) Height() (manway.Length, error) {
 	for i := range last {
 		lo, hi := equivalentHeights[i].wall, equivalentHeights[i+1].wall
 		if b.Wall <= hi {
-			return column(i) + (column(i+1)-column(i))*((b.Wall-lo)/(hi-lo)), nil
+			return column(i) + (column(i+1)-column(i))*manway.Length(float64((b.Wall-lo)/(hi-lo))), nil
 		}
 	}
 	return column(last), nil

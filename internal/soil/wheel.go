@@ -123,7 +123,7 @@ func (r Rule) contact(w manway.Wheel, cover manway.Length) Contact {
 			f = 0
 		}
 	}
-	if spread := f * cover; spread > 0 {
+	if spread := manway.Length(float64(f) * float64(cover)); spread > 0 {
 		c.Spread = true
 		c.Length += spread
 		c.Width += spread
