@@ -73,12 +73,11 @@ func rim(o Opening, around, k int) (float64, float64) {
 	return o.X + o.Diameter/2*cos, o.Y + o.Diameter/2*sin
 }
 
-// morley solves the mesh, simply supported all round, under unit pressure, and
-// gives the deflections of its vertices.
-func morley(t *testing.T, g ogrid, d, nu float64, around int) []float64 {
-	edges := map[[2]int]int{}
-	// Unknowns ring by ring, to keep the band narrow: a vertex or an edge belongs
-	// to the ring of its first vertex.
+// numbered gives the unknowns their numbers: a vertex as the pair of itself, an
+// edge as that of its vertices. They go ring by ring, to keep the band narrow: a
+// vertex or an edge belongs to the ring of its first vertex.
+func numbered(g ogrid, around int) map[[2]int]int {
+	edges := map[[2]int]bool{}
 	rings := len(g.x) / around
 	members := make([][][2]int, rings)
 	for v := range g.x {
@@ -87,8 +86,8 @@ func morley(t *testing.T, g ogrid, d, nu float64, around int) []float64 {
 	for _, tri := range g.triangles {
 		for k := range 3 {
 			e := sorted(tri[k], tri[(k+1)%3])
-			if _, ok := edges[e]; !ok {
-				edges[e] = 0
+			if !edges[e] {
+				edges[e] = true
 				members[e[0]/around] = append(members[e[0]/around], e)
 			}
 		}
@@ -105,6 +104,13 @@ func morley(t *testing.T, g ogrid, d, nu float64, around int) []float64 {
 			}
 		}
 	}
+	return number
+}
+
+// morley solves the mesh, simply supported all round, under unit pressure, and
+// gives the deflections of its vertices.
+func morley(t *testing.T, g ogrid, d, nu float64, around int) []float64 {
+	number := numbered(g, around)
 	n := len(number)
 	type entry struct{ r, c int }
 	values := map[entry]float64{}
