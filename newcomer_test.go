@@ -52,6 +52,15 @@ func check(err error) {
 // README says, with nothing fetched. By hand: 88 x 44 x 49/231 gallons leave,
 // 24 x 18 x 4/1728 ft3 of concrete at 150 lb, and 18 + 2 in.
 func TestNewcomer(t *testing.T) {
+	if out, want := runElsewhere(t, newcomer), "821.333 gal, 150.000 lb, 1 ft 8 in\n"; out != want {
+		t.Errorf("%q, want %q", out, want)
+	}
+}
+
+// runElsewhere runs a program in a module of its own that imports the library by
+// a replace line, with nothing fetched.
+func runElsewhere(t *testing.T, program string) string {
+	t.Helper()
 	root, err := os.Getwd()
 	if err != nil {
 		t.Fatal(err)
@@ -64,7 +73,7 @@ func TestNewcomer(t *testing.T) {
 	for name, text := range map[string]string{
 		"go.mod":  "module newcomer.example\n\ngo 1.25\n",
 		"go.sum":  string(sums),
-		"main.go": newcomer,
+		"main.go": program,
 	} {
 		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
 			t.Fatal(err)
@@ -82,7 +91,5 @@ func TestNewcomer(t *testing.T) {
 			t.Fatalf("go %v: %v\n%s", args, err, out)
 		}
 	}
-	if want := "821.333 gal, 150.000 lb, 1 ft 8 in\n"; string(out) != want {
-		t.Errorf("%q, want %q", out, want)
-	}
+	return string(out)
 }
