@@ -153,6 +153,24 @@ func TestRefusedRows(t *testing.T) {
 			t.Errorf("%s: exit %d, %q, %s", c.row, code, out, log)
 		}
 	}
+	for _, c := range []struct{ args, want string }{
+		{"-truck 5gal", "truck 5 gal: want 10 gal"},
+		{"-people 0", "people 0: want 1 to 100"},
+		{"-wall 4ft", "wall 4 ft"},
+		{"-groundwater -1in", "groundwater -1 in"},
+		{"-height 40in", "depth 4 ft: want at most the inside height"},
+		{"-lid-at 20in", "lid_dia 0 in: want the lid's diameter"},
+		{"-pumped 2026-11-25 -visited 2025-11-25", "pumped 2026-11-25"},
+	} {
+		args := append(strings.Fields(c.args), "-out", "csv", "-columns", "id,loads,next_years,next_on,float_factor", "-height", "5ft")
+		if strings.Contains(c.args, "-height") {
+			args = args[:len(args)-2]
+		}
+		code, out, log := day(t, header+"b,96,48,48,62,3,18,,,12,4,3,1\n", args...)
+		if code != 1 || !strings.Contains(out[1], c.want) {
+			t.Errorf("%s: exit %d, %q, %s", c.args, code, out, log)
+		}
+	}
 	_, out, _ := day(t, header+"b,0,0,48,62,3,999,0.1,3,1,1,1,1\n", "-out", "json")
 	for _, field := range []string{"length", "width", "cover", "lid_dia"} {
 		if !strings.Contains(out[0], `"field":"`+field+`"`) {

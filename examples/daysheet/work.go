@@ -153,7 +153,9 @@ func (j *job) tank() (tank.Tank, bool) {
 		spec.Partitions = []tank.Partition{{At: in.Partition, Thickness: in.PartitionThick}}
 		j.out.n = 2
 	}
-	if in.LidAt != 0 {
+	if in.LidAt != 0 && in.LidDia == 0 {
+		j.faults.Add("LidDia", "0 in", "the lid's diameter, where its place is given")
+	} else if in.LidAt != 0 {
 		spec.Access = []tank.Access{{Along: in.LidAt, Diameter: in.LidDia}}
 		if j.out.n == 2 && in.LidAt > in.Partition {
 			spec.Access[0].Compartment = 1
