@@ -97,7 +97,7 @@ func (v Visit) sectionDrawing() *svg.Drawing {
 	f.d = svg.Page{
 		Name: "section", Title: "Section through the tank, to scale", Desc: v.sectionWords(),
 		Area:  svg.Area{Left: left, Right: right, Bottom: deep, Top: top + 0.08},
-		Width: 540, MarginLeft: 112, MarginRight: 112, MarginTop: 20, MarginBottom: 56, Text: 15,
+		Width: 540, MarginLeft: 112, MarginRight: 128, MarginTop: 20, MarginBottom: 56, Text: 15,
 	}.Start()
 	f.earth(left, right, deep)
 	f.shell()
@@ -294,7 +294,7 @@ func (v Visit) planDrawing() *svg.Drawing {
 	d := svg.Page{
 		Name: "plan", Title: "Plan of the tank, to scale", Desc: v.sectionWords(),
 		Area:  svg.Area{Left: -f.wall - 0.1, Right: f.length + f.wall + 0.1, Bottom: -half - f.wall - 0.1, Top: half + f.wall + 0.1},
-		Width: 540, MarginLeft: 112, MarginRight: 112, MarginTop: 16, MarginBottom: 44, Text: 15,
+		Width: 540, MarginLeft: 112, MarginRight: 128, MarginTop: 16, MarginBottom: 44, Text: 15,
 	}.Start()
 	hidden := svg.Style{Line: 1.2, Dash: true}
 	if _, round := v.Tank.Spec.Shape.(tank.VerticalCylinder); round {

@@ -178,23 +178,24 @@ func (v Visit) breakEven(a Access, options AccessOptions) []string {
 		title[o.ID] = `"` + o.Title + `"`
 	}
 	lowest := options.lowestFirst()
-	var says []string
+	var against []string
 	for _, b := range c.BreakEven {
 		if b.Cheap != lowest {
 			continue
 		}
-		how := ""
+		how := "at no life"
 		switch b.Repeating.State {
 		case cost.InYears:
-			how = fmt.Sprintf("must last %.1f years", b.Repeating.Years)
+			how = fmt.Sprintf("%.1f years", b.Repeating.Years)
 		case cost.Always:
-			how = "pays however short it lasts"
-		default:
-			how = "never costs less"
+			how = "however short"
 		}
-		says = append(says, fmt.Sprintf("%s: %s %s to cost no more a year than %s.", a.Name, title[b.Cheap], how, title[b.Dear]))
+		against = append(against, how+" against "+title[b.Dear])
 	}
-	return says
+	if len(against) == 0 {
+		return nil
+	}
+	return []string{fmt.Sprintf("%s: to cost no more a year, %s must last: %s.", a.Name, title[lowest], strings.Join(against, "; "))}
 }
 
 // lowestFirst is the compared remedy of the lowest first cost.
