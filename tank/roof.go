@@ -247,7 +247,7 @@ func (j *roofJudge) piece(p *piece) error {
 
 // screenMesh is the mesh on which every load is screened; the governing one is
 // solved again on finer ones.
-const screenMesh = 1.2
+const screenMesh = 1.4
 
 // way judges a piece on its present supports.
 func (j *roofJudge) way(p *piece) error {
@@ -283,13 +283,21 @@ func (j *roofJudge) way(p *piece) error {
 	return j.compare(p, after)
 }
 
+// nearly is how near the worst by influence a place must come to be solved.
+const nearly = 0.8
+
 // move judges moving load k in the worst places found, on the slab that can lift
 // off; it is then moved once more, by the influence of the point where it does
 // most.
 func (j *roofJudge) move(w *search, here kept, k int, found [2]best, shear [2][2]float64) error {
 	at := here.at
-	places := append(found[0].at[:found[0].n:found[0].n], found[1].at[:found[1].n]...)
-	for _, place := range places {
+	best := math.Max(found[0].use[0], found[1].use[0])
+	for i := range 2 * most {
+		way := &found[i/most]
+		if i%most >= way.n || way.use[i%most] < nearly*best {
+			continue
+		}
+		place := way.at[i%most]
 		here.at = append([]standing(nil), at...)
 		here.at[k] = place
 		if err := j.load(here, fixed+k, shear); err != nil {
@@ -320,7 +328,7 @@ func (j *roofJudge) rest(here kept) ([2][2]float64, error) {
 
 // finer are the meshes on which the governing load is solved again, until its
 // moment moves by no more than settled.
-var finer = [...]float64{0.8, 0.55}
+var finer = [...]float64{1, 0.7}
 
 const settled = 0.02
 

@@ -249,7 +249,7 @@ func (w *search) use(of plate.Point, m *moving, at standing, dead plate.Moment) 
 }
 
 // most is how many places of each load, rolling each way, are solved in full.
-const most = 2
+const most = 4
 
 // gaussPoint is the place of the two Gauss points in a side, from its middle.
 const gaussPoint = 0.288675
