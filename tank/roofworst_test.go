@@ -55,19 +55,7 @@ func TestWorstPlaceByBruteForce(t *testing.T) {
 		}
 		for k := range j.moving {
 			got := use(k, j.kept[fixed+k].at[k])
-			worst, at := 0.0, standing{}
-			for a := 1; a < 16; a++ {
-				for b := 1; b < 12; b++ {
-					for _, turned := range []bool{false, true} {
-						try := standing{plate.Point{X: p.slab.Length * float64(a) / 16, Y: p.slab.Width * float64(b) / 12}, turned}
-						if onSlab(&p.slab, try.X, try.Y) && clear(p, &j.moving[k], try) {
-							if u := use(k, try); u > worst {
-								worst, at = u, try
-							}
-						}
-					}
-				}
-			}
+			worst, at := denseNet(p, &j.moving[k], func(at standing) float64 { return use(k, at) })
 			t.Logf("%s, %s: found %.3f at %.2f, dense net %.3f at %.2f", name, j.moving[k].name, got, j.kept[fixed+k].at[k].Point, worst, at.Point)
 			within := 0.97
 			if len(p.slab.Lines) > 0 {
@@ -99,4 +87,22 @@ func clear(p *piece, m *moving, at standing) bool {
 		}
 	}
 	return true
+}
+
+// denseNet tries places all over a piece, both ways round.
+func denseNet(p *piece, m *moving, use func(standing) float64) (worst float64, at standing) {
+	for a := 1; a < 16; a++ {
+		for b := 1; b < 12; b++ {
+			for _, turned := range []bool{false, true} {
+				try := standing{plate.Point{X: p.slab.Length * float64(a) / 16, Y: p.slab.Width * float64(b) / 12}, turned}
+				if !onSlab(&p.slab, try.X, try.Y) || !clear(p, m, try) {
+					continue
+				}
+				if u := use(try); u > worst {
+					worst, at = u, try
+				}
+			}
+		}
+	}
+	return worst, at
 }
