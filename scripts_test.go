@@ -1,9 +1,6 @@
 package manway_test
 
-import (
-	"os/exec"
-	"testing"
-)
+import "testing"
 
 // A route that a spreadsheet saved, summed up by a script of the shell. By hand
 // from the sizes: 618.39 + 609.21 + 503.38 + 0 gal; 24 in x 4 in of concrete.
@@ -11,24 +8,6 @@ func TestShellScript(t *testing.T) {
 	out, err := newBench(t).run("sh testdata/scripts/day.sh testdata/routes/day.csv")
 	if want := "1731 gal to pump, heaviest lid 157 lb at demo-3, not judged: demo-5\n"; err != nil || out != want {
 		t.Errorf("%v, %q, want %q", err, out, want)
-	}
-}
-
-// The same from Python, where the machine has it; the test above and
-// TestShares need nothing but a shell.
-func TestPythonScript(t *testing.T) {
-	if _, err := exec.LookPath("python3"); err != nil {
-		t.Logf("%v: the script is left out", err)
-		return
-	}
-	out, err := newBench(t).run("python3 testdata/scripts/day.py 2>log")
-	const want = `demo-1 holds 958 gal, pump 958
-demo-2 holds 913 gal, pump 0
-demo-3 length 8 want a number with a unit: in, ft, yd, mm, cm, m
-demo-4 holds 958 gal; not judged
-`
-	if err != nil || out != want {
-		t.Errorf("%v, %s\nwant\n%s", err, out, want)
 	}
 }
 
