@@ -235,6 +235,11 @@ func (j *judge) rest() {
 		s.Checks = append(s.Checks, c.Judge())
 	}
 	s.Governs = manway.Governing(s.Checks)
+	if s.Governs >= 0 {
+		if _, figures := s.Checks[s.Governs].Use(); !figures && s.Checks[s.Governs].Status == manway.Pass {
+			s.Governs = -1 // only that it cannot fall through was shown
+		}
+	}
 	leave := func(name, reason string) { s.NotJudged = append(s.NotJudged, manway.Check{Name: name, Reason: reason}) }
 	leave("anchorage of the steel", "not visible")
 	if len(j.l.Recesses) > 0 {

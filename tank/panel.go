@@ -7,10 +7,10 @@ import (
 	"manway.example/manway/internal/plate"
 )
 
-// panel is a wall, partition or floor as a plate in its two bounding ways of
-// being held: its built-in edges free to turn, which gives the most in the
-// middle, and held against turning, which gives the most at the edges. The worse
-// governs, face by face.
+// panel is a wall, partition or floor as a plate in its bounding ways of being
+// held: its built-in edges free to turn, which gives the most in the middle, and
+// held against turning, which gives the most at the edges; each without and with
+// the partitions that brace it.
 type panel struct {
 	name     string
 	strength strength
@@ -64,29 +64,43 @@ type pushed struct {
 	source      manway.Citation
 }
 
-// judge judges the panel under a load: bending of each face and one-way shear.
+// judge judges the panel under a load in each way of being held. Sections whose
+// steel counts bend far before they break, so that one way that carries the load
+// is enough (the lower bound theorem; ACI 318-19 8.2.1): the way that asks less
+// is the one that is given. Where a check of a way did not run, the section may
+// be brittle, and the way that asks more is given.
 func (p *panel) judge(b pushed) (Loading, error) {
-	l := Loading{Name: p.name + ": " + b.name, Source: b.source, Governs: -1}
-	var bend [2][2]pull
-	var shear manway.Check
-	for i, solver := range p.solvers {
-		if err := solver.Solve(&p.field, b.loads(b.factor)); err != nil {
-			return l, modelFaults(p.name, err)
+	var given Loading
+	for i := range p.solvers {
+		l, err := p.way(i, b)
+		if err != nil {
+			return l, err
 		}
-		worst := pulls(&p.field, &p.strength, nil, b.far, nil)
-		for face := range worst {
-			for kind := range worst[face] {
-				if worst[face][kind].use > bend[face][kind].use {
-					bend[face][kind] = worst[face][kind]
-				}
-			}
+		less := i > 0 && l.worseThan(&given)
+		if l.ran() && (i == 0 || given.ran()) {
+			less = i > 0 && given.worseThan(&l)
 		}
-		if c := p.shear(i, b); shear.Name == "" || heavier(c, shear) {
-			shear = c
+		if i == 0 || less {
+			given = l
 		}
 	}
+	return given, nil
+}
+
+// way judges the panel held in way i: bending of each face and one-way shear.
+func (p *panel) way(i int, b pushed) (Loading, error) {
+	l := Loading{Name: p.name + ": " + b.name, Source: b.source, Governs: -1, Edges: "held"}
+	if p.turning[i] {
+		l.Edges = "turning"
+	}
+	if len(p.slabs[i].Lines) > 0 {
+		l.Edges += ", braced"
+	}
+	if err := p.solvers[i].Solve(&p.field, b.loads(b.factor)); err != nil {
+		return l, modelFaults(p.name, err)
+	}
 	names := [2]string{insideFace: "bending, inside face", outsideFace: "bending, outside face"}
-	for face, kinds := range bend {
+	for face, kinds := range pulls(&p.field, &p.strength, nil, b.far, nil) {
 		for _, k := range kinds {
 			if k.use == 0 {
 				continue
@@ -96,7 +110,7 @@ func (p *panel) judge(b pushed) (Loading, error) {
 			l.use = math.Max(l.use, k.use)
 		}
 	}
-	l.Checks = append(l.Checks, shear)
+	l.Checks = append(l.Checks, p.shear(i, b))
 	l.Governs = manway.Governing(l.Checks)
 	return l, nil
 }

@@ -41,8 +41,8 @@ func (p PartitionStrength) Checks() []manway.Check { return flat(p.Loadings, p.N
 
 // Partition screens a partition as a plate held on floor and side walls, free at
 // its head, under 1.4 F with one compartment full and the next one pumped dry,
-// and the reverse. Whether its edges turn is not known: both ways are run and
-// the worse governs. Then the largest difference of levels is found for which
+// and the reverse. Whether its edges turn is not known: both ways are run
+// and taken as in Wall. Then the largest difference of levels is found for which
 // it is shown to stand.
 //
 // Errors: [manway.InputErrors], every fault at once. Other shapes and materials

@@ -46,6 +46,9 @@ type Loading struct {
 	Heaviest      manway.Force
 	HeaviestKnown bool
 	Source        manway.Citation
+	// Edges says, of a wall, partition or floor, how its edges were taken: turning
+	// or held, and whether partitions brace it; empty for a roof.
+	Edges string
 
 	use  float64 // greatest use in bending, run or compared
 	bend pull

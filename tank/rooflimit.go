@@ -84,8 +84,13 @@ func (j *roofJudge) deepest(p *piece, after rest) error {
 	if err := j.solver.Solve(&j.field, there.loads(f)); err != nil {
 		return modelFaults("Roof", err)
 	}
-	second := pulls(&j.field, &p.strength, p.zones, insideFace, p.overPartition)
-	limit := j.limit(dead.use, second[insideFace][0].use, other.Cover)
+	bending := func(field *plate.Field) (most float64) {
+		for _, kinds := range pulls(field, &p.strength, p.zones, insideFace, p.overPartition) {
+			most = math.Max(most, kinds[0].use)
+		}
+		return most
+	}
+	limit := j.limit(f*bending(&j.dead), bending(&j.field), other.Cover)
 	u1, u2 := j.shearUse(p, shears(&j.dead, p), f), j.shearUse(p, shears(&j.field, p), 1)
 	limit = math.Min(limit, j.limit(u1, u2, other.Cover))
 	if limit = math.Max(limit, 0); !j.r.Cover.Known || manway.Length(limit) < j.r.Cover.Depth {

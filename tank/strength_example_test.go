@@ -36,7 +36,7 @@ func ExampleTank_Roof() {
 	// adds 45 % to the weight it carries
 }
 
-// A partition with a light mesh may be loaded from one side only so far.
+// A partition with a light soft mesh may be loaded from one side only so far.
 func ExampleTank_Partition() {
 	t, err := tank.New(tank.Spec{
 		Shape:      tank.Box{Length: 96 * manway.Inch, Width: 60 * manway.Inch, Height: 60 * manway.Inch},
@@ -46,7 +46,7 @@ func ExampleTank_Partition() {
 		fmt.Println(err)
 		return
 	}
-	wire := manway.Reinforcement{State: manway.SteelKnown, Diameter: 0.192 * manway.Inch, Spacing: 4 * manway.Inch, Cover: 0.9 * manway.Inch, Yield: 60000 * manway.PSI}
+	wire := manway.Reinforcement{State: manway.SteelKnown, Diameter: 0.17 * manway.Inch, Spacing: 4 * manway.Inch, Cover: 0.9 * manway.Inch, Yield: 24000 * manway.PSI}
 	p, err := t.Partition(tank.PartitionCase{
 		Concrete: manway.Concrete{Strength: 4000 * manway.PSI}, Steel: tank.Steel{Inside: tank.Mesh(wire)},
 	})

@@ -17,7 +17,7 @@ type WallCase struct {
 	// cast together. Unknown is taken as not: the head is free.
 	TopHeld bool
 	// Braced says, for each partition, that it was seen to be cast with the side
-	// walls; then they are run with it as a support too, and the worse governs.
+	// walls; then they are run with it as a support too.
 	Braced      []bool
 	Cover       manway.Length // soil over the roof
 	Soil        manway.Soil   // as a load; not known: taken heavy and loose
@@ -59,6 +59,9 @@ func flat(loadings []Loading, open []manway.Check) []manway.Check {
 	for _, l := range loadings {
 		for _, c := range l.Checks {
 			c.Name = l.Name + ", " + c.Name
+			if l.Edges != "" {
+				c.Name += ", edges " + l.Edges
+			}
 			list = append(list, c)
 		}
 	}
@@ -73,8 +76,10 @@ func flat(loadings []Loading, open []manway.Check) []manway.Check {
 //	truck     the same and a truck beside, as a height of soil (AASHTO LRFD
 //	          3.11.6.4, remembered)
 //
-// Whether the edges turn is not known: both ways are run and the worse governs,
-// face by face. Then the height of groundwater is found at which the empty tank
+// Whether the edges turn is not known: both ways are run. Where the steel counts
+// in all that is pulled, one way that carries is enough (the lower bound theorem;
+// ACI 318-19 8.2.1) and the way that asks less is given, named in Edges; else the
+// way that asks more. Then the height of groundwater is found at which the empty tank
 // is no longer shown to stand. What counts follows from the steel, as in Roof.
 //
 // Errors: [manway.InputErrors], every fault at once. Other shapes and materials

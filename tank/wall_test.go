@@ -170,7 +170,9 @@ func TestWallUnknown(t *testing.T) {
 // which its Use is 1.
 func TestPartitionDifference(t *testing.T) {
 	tk := roofTank(t)
-	c := PartitionCase{Concrete: strongConcrete, Steel: Steel{Inside: Mesh(bar(0.192, 4, 0.9))}}
+	wire := bar(0.17, 4, 0.9)
+	wire.Yield = 24000 * manway.PSI
+	c := PartitionCase{Concrete: strongConcrete, Steel: Steel{Inside: Mesh(wire)}}
 	p, err := tk.Partition(c)
 	if err != nil {
 		t.Fatal(err)
@@ -196,13 +198,34 @@ func TestFloorIsAStrip(t *testing.T) {
 	}
 	net := 62.4*(5+0.5+0.5) - 75 // water at grade 5.5 ft over a floor of 0.5 ft
 	span := 6.5
-	inside := checkNamed(t, f.Checks(), "floor: empty, under uplift, bending, inside face")
-	if want := net * span * span / 8; math.Abs(inside.Unfactored/float64(manway.PoundForce)/want-1) > 0.02 {
-		t.Errorf("middle %g lbf ft/ft, strip %g", inside.Unfactored/float64(manway.PoundForce), want)
+	p, err := newPanel("floor", member{strongConcrete, 6 * in, 0, f.Case.Steel}, float64(60*manway.Foot+6*in), float64(6*manway.Foot+6*in), [4]plate.Edge{}, nil)
+	if err != nil {
+		t.Fatal(err)
 	}
-	outside := checkNamed(t, f.Checks(), "floor: empty, under uplift, bending, outside face")
-	if want := net * span * span / 12; math.Abs(outside.Unfactored/float64(manway.PoundForce)/want-1) > 0.02 {
-		t.Errorf("wall %g lbf ft/ft, strip %g", outside.Unfactored/float64(manway.PoundForce), want)
+	push := pushed{name: "net", far: insideFace, factor: 1, loads: func(float64) []plate.Load {
+		return []plate.Load{plate.Uniform{Pressure: net * float64(manway.PSF)}}
+	}}
+	for i, c := range []struct {
+		face string
+		want float64
+	}{{"bending, inside face", net * span * span / 8}, {"bending, outside face", net * span * span / 12}} {
+		l, err := p.way(i, push)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := checkNamed(t, l.Checks, c.face).Demand / float64(manway.PoundForce); math.Abs(got/c.want-1) > 0.02 {
+			t.Errorf("edges %s: %g lbf ft/ft, strip %g", l.Edges, got, c.want)
+		}
+	}
+	// the one that asks less is given
+	turning, _ := p.way(0, push)
+	held, _ := p.way(1, push)
+	given, err := p.judge(push)
+	if err != nil || given.Use() != math.Min(turning.Use(), held.Use()) {
+		t.Errorf("given %g, turning %g, held %g, %v", given.Use(), turning.Use(), held.Use(), err)
+	}
+	if got := float64(f.Uplift-f.Weight) / float64(manway.PSF); math.Abs(got/net-1) > 1e-9 {
+		t.Errorf("net uplift %g lbf/ft2, by hand %g", got, net)
 	}
 	dry, err := tk.Floor(FloorCase{Concrete: strongConcrete, Groundwater: manway.GroundwaterAt(20 * manway.Foot)})
 	if err != nil {

@@ -86,11 +86,17 @@ func computeTank(r *tankRecord) (*tankOutput, error) {
 	most := 0.0
 	for i := range out.parts {
 		p := &out.parts[i]
-		if g := manway.Governing(p.checks); g >= 0 {
-			p.governs = &p.checks[g]
-			if use, ok := p.governs.Use(); !ok || out.weakest < 0 || use > most {
-				out.weakest, most = i, use
-			}
+		g := manway.Governing(p.checks)
+		if g < 0 {
+			continue
+		}
+		use, figures := p.checks[g].Use()
+		if !figures && p.checks[g].Status == manway.Pass {
+			continue // a check without figures: nothing was reckoned
+		}
+		p.governs = &p.checks[g]
+		if !figures || out.weakest < 0 || use > most {
+			out.weakest, most = i, use
 		}
 	}
 	return out, nil
