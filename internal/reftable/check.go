@@ -8,20 +8,26 @@ import (
 	"testing"
 )
 
+// AttrPrefix and the id of a row name the test attribute that a comparison
+// leaves.
+const AttrPrefix = "reference:"
+
 // Check compares got, in the row's unit, with the printed figure and fails the
 // test where it is off by more than the tolerance, or, in an erratum row, where
 // it agrees with the misprint.
 //
 // Every check leaves a test attribute "reference:ID" with the value got and its
 // deviation in units of the last printed digit, so that "go test -json" gives
-// all that a validation page needs.
+// all that the validation page needs; and where that page shows another value
+// than got, the test fails.
 func (row Row) Check(t testing.TB, got float64) {
 	t.Helper()
 	c, err := row.Compare(got)
 	if err != nil {
 		t.Fatalf("%s: %v", row.at(), err)
 	}
-	t.Attr("reference:"+row.ID, fmt.Sprintf("got %s deviation %.3g", strconv.FormatFloat(got, 'g', 12, 64), c.Deviation))
+	t.Attr(AttrPrefix+row.ID, fmt.Sprintf("got %s deviation %.3g", strconv.FormatFloat(got, 'g', -1, 64), c.Deviation))
+	row.holdPage(t, row.Shown(got), row.sameShown(got))
 	if c.Misprint {
 		t.Errorf("%s: %s: got %v %s, which is the misprint; want %s (%s)",
 			row.at(), row.Quantity, got, row.Unit, row.Printed, row.Note)
@@ -36,7 +42,9 @@ func (row Row) Check(t testing.TB, got float64) {
 // printed one, case and outer blanks aside.
 func (row Row) CheckText(t testing.TB, got string) {
 	t.Helper()
-	t.Attr("reference:"+row.ID, "got "+strings.Join(strings.Fields(got), " "))
+	words := strings.Join(strings.Fields(got), " ")
+	t.Attr(AttrPrefix+row.ID, "got "+words)
+	row.holdPage(t, words, func(onPage string) bool { return onPage == words })
 	if !strings.EqualFold(strings.TrimSpace(got), row.Printed) {
 		t.Errorf("%s: %s: got %q, printed %q (%s, %s)",
 			row.at(), row.Quantity, got, row.Printed, row.Source, row.Place)
@@ -47,6 +55,7 @@ func (row Row) CheckText(t testing.TB, got string) {
 type Comparison struct {
 	Off       float64 // computed less printed, in the row's unit
 	Allowed   float64 // the tolerance, in the row's unit
+	Digit     float64 // one unit of the last printed digit, in the row's unit
 	Deviation float64 // Off in units of the last printed digit
 	Agrees    bool    // within the tolerance
 	Misprint  bool    // erratum rows: agrees with the figure printed wrongly
@@ -66,7 +75,7 @@ func (row Row) Compare(got float64) (Comparison, error) {
 	}
 	slack := allowed*1e-9 + math.Abs(printed)*1e-12
 	agrees := func(figure float64) bool { return math.Abs(got-figure) <= allowed+slack }
-	c := Comparison{Off: got - printed, Allowed: allowed, Deviation: (got - printed) / digit, Agrees: agrees(printed)}
+	c := Comparison{Off: got - printed, Allowed: allowed, Digit: digit, Deviation: (got - printed) / digit, Agrees: agrees(printed)}
 	if row.Status == "erratum" {
 		wrong, err := row.misprint()
 		if err != nil {

@@ -38,4 +38,12 @@
 // begins with "misprint", the figure that stands in the source and a colon, as
 // in "misprint 0.00705: the series gives 0.007085". A computed value must agree
 // with the corrected figure and must not agree with the misprint.
+//
+// # The validation page
+//
+// README.md, beside the files, shows every figure with the value that the tests
+// computed. It is written by go generate and held by the comparisons themselves;
+// see the command in page.
 package reftable
+
+//go:generate go run ./page

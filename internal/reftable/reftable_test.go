@@ -117,6 +117,27 @@ func TestCheckReports(t *testing.T) {
 	}
 }
 
+// A value that agrees with the printed figure and is not the one on the page
+// fails.
+func TestCheckHoldsThePage(t *testing.T) {
+	for _, row := range Load(t, "tank.csv")[:8] {
+		onPage := page()[row.ID]
+		v, unit, err := parsePrinted(onPage)
+		if err != nil {
+			t.Fatalf("%s: the page has %q", row.ID, onPage)
+		}
+		r := &recorder{attrs: map[string]string{}}
+		row.Check(r, v+0.4*unit)
+		if len(r.failures) != 0 {
+			t.Errorf("%s: %s on the page: %q", row.ID, onPage, r.failures)
+		}
+		row.Check(r, v+2*unit)
+		if len(r.failures) == 0 || !strings.Contains(r.failures[0], "go generate") {
+			t.Errorf("%s: two units of the last digit beside the page: %q", row.ID, r.failures)
+		}
+	}
+}
+
 func TestVerifyFinds(t *testing.T) {
 	sources := []Source{{"a", "A", "Press", "1984"}, {"b", "B", "Press", "soon"}, {"c", "C", "", ""}}
 	good := Row{ID: "r1", Source: "a", Place: "p. 1", Quantity: "q", Printed: "2.5", Status: "seen"}

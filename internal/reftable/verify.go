@@ -96,7 +96,7 @@ func (row Row) problems() (list []string) {
 	if row.Status == "derived" && row.Note == "" {
 		add("derived: want the arithmetic in note")
 	}
-	if !row.numeric() {
+	if !row.Numeric() {
 		if row.Tolerance != "" {
 			add("tolerance %s: the printed %q is not a number", row.Tolerance, row.Printed)
 		}
@@ -111,7 +111,7 @@ func (row Row) problems() (list []string) {
 	return list
 }
 
-// numeric reports whether the printed figure is a number rather than a word.
-func (row Row) numeric() bool {
+// Numeric reports whether the printed figure is a number rather than a word.
+func (row Row) Numeric() bool {
 	return row.Printed != "" && strings.ContainsAny(row.Printed[:1], "+-.0123456789")
 }
