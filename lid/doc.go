@@ -10,7 +10,10 @@
 //	Lift       the revised lifting equation itself, both editions
 //	CheckHandle, AirLoss   the handle, and the least that air takes from it
 //	CheckGuard judged against chosen rules; never by a heavier lid
-//	Bend       bending of the worn lid under its weight and a person
+//	Bend       bending of the worn lid under its weight and a person, as plain
+//	Strength   what the worn lid carries on its seat by its steel: people, a step,
+//	           a fall, wheels; bending, shear, punching; whole or chipped seat
+//	Wear       loss by two measured thicknesses; not longer than, never a date
 //
 // # Sizes
 //
@@ -29,6 +32,8 @@
 //	airloss.go             ISO 9223 and 9224 (2012)
 //	guardrules.go          each rule its own text
 //	plate.go, bend.go      Timoshenko and Woinowsky-Krieger; Roark; ACI 318-19
+//	strength*.go           the same; AASHTO LRFD; 29 CFR 1926.502(i)
+//	wear.go                Wells and Melchers 2015; Pomeroy 1974; Almusallam 2001
 //
 // # What it refuses
 //

@@ -1,6 +1,7 @@
 // Package tank answers how much a buried tank holds in every compartment at any
 // depth, how deep a volume stands, what the shell weighs, whether the emptied
-// tank may float, what the codes ask of its size, and whether it leaks.
+// tank may float, what the codes ask of its size, whether it leaks, and what its
+// roof, walls, partitions and floor are shown to carry.
 //
 // A [Spec] says what is known: a [Shape] by inside sizes, by outside sizes and
 // walls, or by nominal gallons and one depth; the partitions; the openings.
@@ -11,6 +12,17 @@
 //		Partitions: []tank.Partition{{At: 62 * manway.Inch, Thickness: 3 * manway.Inch}},
 //	})
 //	v, err := t.Compartments()[0].Volume(48 * manway.Inch)
+//
+// # Strength
+//
+// [Tank.Roof], [Tank.Wall], [Tank.Partition] and [Tank.Floor] screen a
+// rectangular concrete tank as it stands today; they never design, and
+// [StrengthTitle] stands over what they give. A roof is a thin plate that can lift
+// off its walls, its wheels at the worst place by influence surfaces; walls,
+// partitions and floor are plates in their bounding ways of being held. Every
+// [manway.Check] has its combination, phi and unfactored figure. Steel that is not
+// known shows nothing, plain concrete that spans free is not permitted, and both
+// have figures for comparison only. What is left open is listed as NotJudged.
 //
 // # Axes
 //

@@ -249,7 +249,7 @@ func (w *search) use(of plate.Point, m *moving, at standing, dead plate.Moment) 
 }
 
 // most is how many places of each load, rolling each way, are solved in full.
-const most = 4
+const most = 3
 
 // gaussPoint is the place of the two Gauss points in a side, from its middle.
 const gaussPoint = 0.288675
@@ -262,9 +262,13 @@ type best struct {
 	n   int
 }
 
-// keep takes a place in where it belongs.
+// keep takes a place in where it belongs. A place that does the same to nine
+// digits as one that is in already is its mirror image, and is left out.
 func (b *best) keep(at standing, use float64, apart plate.Point) {
 	for i := range b.n {
+		if math.Abs(b.use[i]-use) <= 1e-9*use {
+			return
+		}
 		if a := b.at[i]; math.Abs(a.X-at.X) < 2*apart.X && math.Abs(a.Y-at.Y) < 2*apart.Y {
 			if use <= b.use[i] {
 				return
