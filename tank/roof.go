@@ -356,7 +356,8 @@ func (j *roofJudge) refine(k int) error {
 		s.CellsX, s.CellsY = j.solver.Cells()
 		s.Unknowns = j.solver.Unknowns()
 		s.Error = math.Abs(before/j.r.Loadings[k].use - 1)
-		if s.Converged = s.Error <= settled; s.Converged {
+		s.Converged = s.Error <= settled
+		if s.Converged || j.r.Loadings[k].Governs < 0 { // figures for comparison need no more
 			break
 		}
 	}
