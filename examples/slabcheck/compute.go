@@ -12,7 +12,7 @@ import (
 
 // output is what was found of one record.
 type output struct {
-	values    []plate.Value // at the points
+	values    []value // at the points
 	extremes  plate.Extremes
 	load      float64 // N
 	reaction  float64
@@ -79,14 +79,20 @@ func computeSlab(in *input, study *plate.Study) (output, error) {
 			error: study.Error, errorW: study.ErrorW, residual: study.Residual, converged: study.Converged}}
 	c.Reactions(&out.reactions)
 	for i, p := range in.Points {
-		v, ok := c.At(float64(p.X), float64(p.Y))
-		if !ok {
-			faults.Add(fmt.Sprintf("points[%d]", i), p.X.Text(in.Units)+", "+p.Y.Text(in.Units), "a point on the slab, off its openings")
+		if !(p.X >= 0 && float64(p.X) <= slab.Length*(1+1e-9) && p.Y >= 0 && float64(p.Y) <= slab.Width*(1+1e-9)) {
+			faults.Add(fmt.Sprintf("points[%d]", i), p.X.Text(in.Units)+", "+p.Y.Text(in.Units), "a point on the slab")
 			continue
 		}
-		out.values = append(out.values, v)
+		v, solid := c.At(float64(p.X), float64(p.Y))
+		out.values = append(out.values, value{v, !solid})
 	}
 	return out, faults.Err()
+}
+
+// value is what was found at a point; in an opening there is nothing to find.
+type value struct {
+	plate.Value
+	open bool
 }
 
 // plate is the slab as the solver has it, with the lists that flags gave.

@@ -179,7 +179,7 @@ func computeLid(in *input) (output, error) {
 		if err != nil {
 			return output{}, in.explainLid(err)
 		}
-		out.values = append(out.values, v)
+		out.values = append(out.values, value{v, false})
 	}
 	return out, faults.Err()
 }

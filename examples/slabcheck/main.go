@@ -23,7 +23,8 @@
 // bearing_only makes edges, lines and points unable to hold the slab down; else
 // they hold it both ways, as handbooks have it. A rect opening is given by its
 // lower corner, a round one by its centre, a zone of other thickness by its lower
-// corner. nu is 0.2 if left out.
+// corner. nu is 0.2 if left out. points are where deflection and moments are
+// reported; a point in an opening has none, null in JSON.
 //
 // Loads push down where positive. uniform: pressure. patch: force on length by
 // width, by its centre; the part that overlaps an opening is put on the rest.

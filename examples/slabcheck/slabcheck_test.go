@@ -136,12 +136,26 @@ func TestLid(t *testing.T) {
 	near(t, "largest moment under the patch", eccentric.Maxima["sag_lbf"].Value, math.Max(eccentric.Points[0].Mx, eccentric.Points[0].My), 0.05)
 }
 
+// A point in an opening has no deflection and no moment: null, and the record is
+// computed all the same.
+func TestPointInAnOpening(t *testing.T) {
+	in := `{"id":"o","slab":{"length":"96 in","width":"60 in","thickness":"4 in","e":"3600 ksi","openings":[{"shape":"rect","x":"12 in","y":"18 in","length":"24 in","width":"24 in"}]},` +
+		`"loads":[{"kind":"uniform","pressure":"200 psf"}],"points":[{"x":"30 in","y":"30 in"},{"x":"48 in","y":"30 in"}]}`
+	var out, errs strings.Builder
+	if code := command.Run([]string{"-in", "-", "-out", "json"}, strings.NewReader(in), &out, &errs); code != 0 {
+		t.Fatalf("exit %d: %s%s", code, out.String(), errs.String())
+	}
+	if want := `{"x_in":30,"y_in":30,"w_in":null,"mx_lbf":null,"my_lbf":null,"mxy_lbf":null,"in_opening":true},{"x_in":48,"y_in":30,"w_in":0.`; !strings.Contains(out.String(), want) {
+		t.Errorf("%.400s lacks %s", out.String(), want)
+	}
+}
+
 func TestRefusedRecordsKeepTheirPlace(t *testing.T) {
 	in := square14 + "\n" +
 		`{"id":"b","slab":{"length":"96 in","width":"60 in","thickness":"40 in","e":"3600 ksi"},"loads":[{"kind":"uniform","pressure":"1 psf"}]}` + "\n" +
 		`{"id":"c","slab":{"length":"96 in","width":"60 in","thickness":"4 in","e":"3600 ksi","edges":["simple"],"lines":[{}]},"loads":[{"kind":"uniform"},{"kind":"patch","x":"48 in","pressure":"1 psf"}]}` + "\n" +
 		`{"id":"d","slab":{"length":"96 in","width":"60 in","thickness":"4 in","e":"3600 ksi","edges":["free","simple","free","free"]},"loads":[{"kind":"uniform","pressure":"1 psf"}]}` + "\n" +
-		`{"id":"e","slab":{"length":"96 in","width":"60 in","thickness":"4 in","e":"3600 ksi","openings":[{"shape":"rect","x":"10 in","y":"10 in","length":"20 in","width":"20 in"}]},"loads":[{"kind":"uniform","pressure":"1 psf"}],"points":[{"x":"20 in","y":"20 in"}]}` + "\n" +
+		`{"id":"e","slab":{"length":"96 in","width":"60 in","thickness":"4 in","e":"3600 ksi","openings":[{"shape":"rect","x":"10 in","y":"10 in","length":"20 in","width":"20 in"}]},"loads":[{"kind":"uniform","pressure":"1 psf"}],"points":[{"x":"20 in","y":"70 in"}]}` + "\n" +
 		`{"id":"f","lid":{"diameter":"24 in","thickness":"3 in","e":"3600 ksi","edge":"three points"},"loads":[{"kind":"patch","x":"1 in","y":"0 in","length":"2 in","width":"2 in","force":"1 lbf"}]}` + "\n" +
 		`{"id":"g","loads":[{"kind":"uniform","pressure":"1 psf"}]}` + "\n" +
 		`{"id":"h","slab":{"length":"96 in","width":"60 in","thickness":"4 in","e":"3600 ksi"},"loads":[{"kind":"patch","x":"9 ft","y":"30 in","length":"20 in","width":"10 in","force":"1 lbf"}]}` + "\n" + square14

@@ -46,6 +46,10 @@ func writeText(w io.Writer, in *input, out *output) error {
 	fmt.Fprintf(b, "%s\n", name)
 	for i, v := range out.values {
 		p := plate.Point{X: float64(in.Points[i].X), Y: float64(in.Points[i].Y)}
+		if v.open {
+			fmt.Fprintf(b, "At %s: in an opening\n", place(p, s))
+			continue
+		}
 		fmt.Fprintf(b, "At %s: sinks %s, Mx %s, My %s, Mxy %s\n", place(p, s), small(v.W, s), moment(v.M.X, s), moment(v.M.Y, s), moment(v.M.XY, s))
 	}
 	e := &out.extremes

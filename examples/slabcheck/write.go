@@ -59,6 +59,14 @@ func writeJSON(j *record.JSON, in *input, out *output) {
 		j.Object("")
 		j.Number("x_in", in.Points[i].X.In(manway.Inch))
 		j.Number("y_in", in.Points[i].Y.In(manway.Inch))
+		if v.open { // nothing bends there
+			for _, key := range [...]string{"w_in", "mx_lbf", "my_lbf", "mxy_lbf"} {
+				j.Null(key)
+			}
+			j.Bool("in_opening", true)
+			j.End()
+			continue
+		}
 		j.Number("w_in", inches(v.W))
 		j.Number("mx_lbf", lbf(v.M.X))
 		j.Number("my_lbf", lbf(v.M.Y))
@@ -155,6 +163,12 @@ func writeRows(r *record.Row, in *input, out *output) {
 	}
 	for i, v := range out.values {
 		row("point", in.Points[i].X.In(manway.Inch), in.Points[i].Y.In(manway.Inch), func() {
+			if v.open {
+				for range 5 {
+					r.Empty()
+				}
+				return
+			}
 			r.Number(inches(v.W))
 			r.Number(lbf(v.M.X))
 			r.Number(lbf(v.M.Y))
