@@ -56,6 +56,8 @@ var (
 	EN12566 = &manway.Source{ID: "en-12566-1", Title: "EN 12566-1 Small wastewater treatment systems, prefabricated septic tanks", Body: "European Committee for Standardization", Year: 2016}
 	// Gray1995 measured sludge in Irish tanks.
 	Gray1995 = &manway.Source{ID: "gray-1995", Title: "The influence of sludge accumulation rate on septic tank design, Environmental Technology 16(8)", Body: "Gray", Year: 1995}
+	// StillFoxon2012 gives how fast pit latrines fill in South Africa.
+	StillFoxon2012 = &manway.Source{ID: "still-foxon-2012", Title: "Tackling the challenges of full pit latrines, volume 2: How fast do pit toilets fill up?, WRC report 1745/2/12", Body: "Still and Foxon, Water Research Commission, South Africa", Year: 2012}
 	// Gill2022 measured sludge in Irish tanks.
 	Gill2022 = &manway.Source{ID: "gill-2022", Title: "Sludge accumulation in domestic septic tanks in Ireland", Body: "Gill and others", Year: 2022}
 	// Philip1993 measured sludge in 33 systems.
