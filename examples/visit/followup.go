@@ -70,7 +70,7 @@ func (v Visit) done(access string) bool {
 func (v Visit) pumpDue() (manway.Date, string) {
 	switch {
 	case v.Survey.Done.Pumped == hydraulics.Yes:
-		return v.pumpedNext().Likely, "by the " + v.Pump.Forecast.Method.String() + ", counted from this visit"
+		return v.Pump.Forecast.Pumped.Likely, "by the " + v.Pump.Forecast.Method.String() + ", counted from this visit"
 	case v.pumpNow():
 		return v.Survey.Date, v.rulesThatAsk()
 	}

@@ -237,7 +237,7 @@ func (v Visit) forecastFacts(s *Section) {
 	if !f.Due && f.Method == hydraulics.ByMeasuredRate && !f.Likely.IsZero() {
 		s.Facts = append(s.Facts, Fact{"Left as it is, to be pumped" + by, words("left_date", dates(hydraulics.Ends{Low: f.Low, Likely: f.Likely, High: f.High}))})
 	}
-	pumped := v.pumpedNext()
+	pumped := f.Pumped
 	if pumped.Likely.IsZero() {
 		s.Facts = append(s.Facts, Fact{"Pumped at this visit, next", unknown("next_date", "no answer")})
 		return
@@ -245,16 +245,6 @@ func (v Visit) forecastFacts(s *Section) {
 	s.Facts = append(s.Facts,
 		Fact{"Pumped at this visit, next likely" + by, words("next_date", pumped.Likely.String())},
 		Fact{"Earliest to latest", words("next_range", dates(hydraulics.Ends{Low: pumped.Low, High: pumped.High}))})
-}
-
-// pumpedNext is the next pump-out if the tank is pumped at this visit. The
-// table counts from a pump-out in any case.
-func (v Visit) pumpedNext() hydraulics.Ends {
-	f := v.Pump.Forecast
-	if f.Method == hydraulics.ByTable {
-		return hydraulics.Ends{Low: f.Low, Likely: f.Likely, High: f.High}
-	}
-	return f.Pumped
 }
 
 // dates is a date with its ends, as far as they are known.

@@ -21,7 +21,8 @@ type OptionsAnswer struct {
 	Accesses []AccessOptions
 	PumpOut  cost.Estimate // of this visit's pump-out
 	Currency cost.Currency
-	Invented bool // the price book calls its prices invented
+	HasBook  bool // there is a price book
+	Invented bool // it calls its prices invented
 }
 
 // AccessOptions is the priced remedies of one access.
@@ -151,7 +152,7 @@ func (v *Visit) horizon(currency cost.Currency) cost.Horizon {
 func (v *Visit) price(book cost.Book) error {
 	all := book.Prices()
 	v.Options.Currency = "USD"
-	if len(all) > 0 {
+	if v.Options.HasBook = len(all) > 0; v.Options.HasBook {
 		v.Options.Currency = all[0].Currency
 		v.Options.Invented = slices.ContainsFunc(all, func(p cost.Price) bool { return strings.Contains(p.Note, "invented") })
 	}

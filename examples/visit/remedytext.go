@@ -56,6 +56,8 @@ func (v Visit) pricedTable(a Access, options AccessOptions) Table {
 		}
 		price := v.money("price", p.Estimate.Total)
 		switch {
+		case !v.Options.HasBook:
+			price = unknown("price", "no price book given")
 		case !p.Estimate.Complete:
 			price = unknown("price", "not priced: "+missing(p.Estimate))
 		case len(p.Unscoped) > 0:

@@ -228,6 +228,35 @@ func TestUnknownStaysUnknown(t *testing.T) {
 	}
 }
 
+// Where the last pump-out is not known, the household table gives the next one:
+// 1,000 gal (a box of 231,000 in3 below the outlet) and 4 people are 2.6 years
+// by Mancl's table, less what the solids that stay take from it: none, since the
+// tank is deep under soil and may be drawn to the floor.
+func TestNextByTheTable(t *testing.T) {
+	survey := `{"id": "table", "date": "2026-01-15", "ground": {"groundwater": "20 ft"},
+  "tank": {"kind": "box", "length": "96.25 in", "width": "50 in", "height": "60 in", "outlet_invert": "48 in"},
+  "accesses": [{"name": "lid", "compartment": 1, "opening": "24 in", "opened": "yes", "cover": "18 in"}],
+  "compartments": [{"level": "48 in", "sludge": "12 in", "scum": "4 in"}],
+  "household": {"people": 4, "people_known": "counted", "grinder": "no", "months": 12}}`
+	s, err := visit.Read(strings.NewReader(survey))
+	if err != nil {
+		t.Fatal(err)
+	}
+	v, err := visit.Run(s, cost.Book{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, err := json.Marshal(v)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range []string{`"next_date":"2028-08-`, `"table_years":2.6,`} {
+		if !bytes.Contains(b, []byte(want)) {
+			t.Errorf("the answer lacks %s", want)
+		}
+	}
+}
+
 // Markup in a survey's texts is shown as text, in the page and its pictures.
 func TestTextIsNotMarkup(t *testing.T) {
 	s, book := read(t, "rusted-handle.json")
