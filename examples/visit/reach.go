@@ -30,13 +30,12 @@ type AccessAnswer struct {
 }
 
 // What is reckoned with where the survey does not say: a concrete ring 3 in
-// thick on sealant strip squeezed to 1/2 in, one inch of settlement, 1 ft of
+// thick on sealant strip squeezed to 1/2 in, 1 ft of
 // working space. Common practice of the trade.
 const (
-	usualRingWall   = 3 * manway.Inch
-	usualJoint      = 0.5 * manway.Inch
-	usualSettlement = 0 * manway.Inch
-	usualWorking    = 1 * manway.Foot
+	usualRingWall = 3 * manway.Inch
+	usualJoint    = 0.5 * manway.Inch
+	usualWorking  = 1 * manway.Foot
 )
 
 // usualStrip is a preformed sealant strip as the trade sells it: 1 in square in
@@ -69,7 +68,7 @@ func (v *Visit) reach(a Access) (AccessAnswer, error) {
 	outside := out.TakenBore + 2*out.TakenWall
 	var err error
 	out.Reach, err = riser.ReachOf(riser.Access{
-		Cover: a.Cover, Slope: v.Survey.Ground.Slope, Span: outside, Reveal: a.Reveal, Settlement: usualSettlement,
+		Cover: a.Cover, Slope: v.Survey.Ground.Slope, Span: outside, Reveal: a.Reveal,
 		RoofThickness: v.Tank.Spec.Roof,
 	})
 	if err != nil {
