@@ -319,15 +319,15 @@ func (Plan) Basis() []manway.Citation {
 }
 
 // Working is the gallons step by step.
-func (p Plan) Working() manway.Working {
+func (p Plan) Working(s manway.System) manway.Working {
 	var w manway.Working
 	for _, c := range p.Compartments {
 		w = append(w, manway.Step{
 			Symbol: c.Name + " remove", Formula: "V(from) - V(to)",
-			Numbers: "V(" + c.From.String() + ") - V(" + c.To.String() + ")", Value: c.Remove.String(),
+			Numbers: "V(" + c.From.Text(s) + ") - V(" + c.To.Text(s) + ")", Value: c.Remove.Text(s),
 		})
 	}
-	return append(w, manway.Step{Symbol: "for the truck", Formula: "sum of the compartments", Value: p.Remove.String()})
+	return append(w, manway.Step{Symbol: "for the truck", Formula: "sum of the compartments", Value: p.Remove.Text(s)})
 }
 
 // Validate returns the faults of c.

@@ -44,7 +44,7 @@ func TestResultsSayWhereTheyComeFrom(t *testing.T) {
 		}
 	}
 	for name, working := range map[string]manway.Working{
-		"plan": plan.Working(), "pull": pull.Working(suction), "drain": flow.Working(drain), "retention": times.Working(retention),
+		"plan": plan.Working(manway.US), "pull": pull.Working(suction), "drain": flow.Working(drain), "retention": times.Working(retention),
 		"interval": interval.Working(house), "dosing": dosing.Working(), "finding": finding.Working(), "sizing": size.Working(),
 	} {
 		text := working.String()

@@ -114,7 +114,7 @@ func FuzzFloat(f *testing.F) {
 		if _, err := x.WaterLimit(c); err != nil {
 			t.Fatal(err)
 		}
-		if len(r.Working()) < 8 {
+		if len(r.Working(manway.SI)) < 8 {
 			t.Fatal("no working")
 		}
 	})

@@ -51,3 +51,32 @@ func TestBoxWorkingFormula(t *testing.T) {
 		t.Errorf("%v, by the working %v", got, want)
 	}
 }
+
+// The balance reads in the units that are asked for, and nothing else stands in
+// it: a floating box by hand is in the tests of Float.
+func TestFlotationWorkingUnits(t *testing.T) {
+	box, err := New(Spec{Shape: Box{Length: 96 * manway.Inch, Width: 60 * manway.Inch, Height: 60 * manway.Inch}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	f, err := box.Float(FloatCase{Cover: 12 * manway.Inch})
+	if err != nil {
+		t.Fatal(err)
+	}
+	us, si := f.Working(manway.US).String(), f.Working(manway.SI).String()
+	for _, c := range []struct {
+		text        string
+		has, hasNot []string
+	}{{us, []string{"lbf", "lb/ft3", "ft3"}, []string{"kN", "kg/m3"}}, {si, []string{"kN", "kg/m3", "m3"}, []string{"lbf", "ft3"}}} {
+		for _, unit := range c.has {
+			if !strings.Contains(c.text, unit) {
+				t.Errorf("no %s in\n%s", unit, c.text)
+			}
+		}
+		for _, unit := range c.hasNot {
+			if strings.Contains(c.text, unit) {
+				t.Errorf("%s in\n%s", unit, c.text)
+			}
+		}
+	}
+}

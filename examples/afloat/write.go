@@ -143,7 +143,7 @@ func writeText(w io.Writer, in *input, out *output) error {
 		name = "tank"
 	}
 	fmt.Fprintf(w, "%s with %v of liquid, %s\n%s\n\n", name, in.Liquid, water(in), factor(&out.Flotation))
-	for _, step := range out.Working() {
+	for _, step := range out.Working(manway.US) {
 		fmt.Fprintf(w, "  %v\n", step)
 	}
 	fmt.Fprintln(w)

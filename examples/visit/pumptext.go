@@ -17,7 +17,7 @@ func (v Visit) pumpSection() Section {
 		ID: "pump_out", For: ForCrew, Title: "What to pump",
 		Method:  "Volumes between the measured levels in the tank's real shape; a compartment that was not opened is never copied from the one beside it.",
 		Basis:   p.Plan.Basis(),
-		Assumed: p.Plan.Assumed, Cautions: p.Plan.Cautions, Working: p.Plan.Working(),
+		Assumed: p.Plan.Assumed, Cautions: p.Plan.Cautions, Working: p.Plan.Working(sys),
 	}
 	table := Table{ID: "compartments", Columns: []string{"Compartment", "Scum", "Clear", "Sludge", "Now", "To pump", "Stays"}}
 	for i, c := range p.Compartments {
@@ -290,7 +290,7 @@ func (v Visit) floatSection() Section {
 	s := Section{
 		ID: "flotation", For: ForCrew, Title: "May the emptied tank float?",
 		Method: "Weight of the empty shell and of the soil straight above it, lids off, against the groundwater it displaces; no friction on the walls.",
-		Basis:  f.Basis(), Assumed: f.Assumed, Cautions: f.Cautions, Checks: []manway.Check{f.Check},
+		Basis:  f.Basis(), Assumed: f.Assumed, Cautions: f.Cautions, Checks: []manway.Check{f.Check}, Working: f.Working(sys),
 		Facts: []Fact{
 			{"Holds it down", amount(sys, "down_lbf", f.Down, manway.PoundForce)},
 			{"Lifts it", amount(sys, "uplift_lbf", f.Uplift, manway.PoundForce)},
