@@ -45,6 +45,7 @@ func FuzzReadLine(f *testing.F) {
 	f.Add(`{"id":"a","id":"b"}`)                     // repeated
 	f.Add(`{"walls":[{"at":"1 ft"},{"at":"1 ft"}]}`) // the same name in two objects
 	f.Add(`{"Id":"a"}`)                              // capitals
+	f.Add("{\"Id\"\r:\"\"}")                         // a carriage return before the colon
 	f.Add(`{"id":"a"} {}`)                           // trailing
 	f.Add(`{"\u0069d":"a","id":"b"}`)                // escaped name
 	f.Add(`{"ſhare":1}`)                             // folds to an ASCII name

@@ -87,7 +87,7 @@ func (r *lineReader) plain(line []byte) bool {
 		case '"':
 			end := stringEnd(line, i+1)
 			after := end + 1
-			for after < len(line) && (line[after] == ' ' || line[after] == '\t') {
+			for after < len(line) && strings.IndexByte(" \t\r", line[after]) >= 0 { // white space of JSON on one line
 				after++
 			}
 			if after < len(line) && line[after] == ':' && !r.newName(line[i+1:end]) {
