@@ -52,6 +52,8 @@ const litresPerGallon = float64(manway.Gallon / manway.Litre)
 
 // Volume is the sludge and scum of 1 to 1,000 people after a time within the
 // model's own years, low and high.
+//
+// Source: the publication of each model, in its Source.
 func (a Accumulation) Volume(people int, t manway.Duration) (low, high manway.Volume, err error) {
 	var faults manway.InputErrors
 	manway.WithinCount(&faults, "People", people, 1, 1000)
@@ -82,6 +84,8 @@ type Comparison struct {
 // CompareAccumulation sets the models side by side for 1 to 1,000 people and a
 // time of more than 0 to 50 years. The spread is the answer: a factor of four
 // among published rates is usual.
+//
+// Source: the publication of each model, in its Source.
 func CompareAccumulation(people int, t manway.Duration) (Comparison, error) {
 	var faults manway.InputErrors
 	manway.WithinCount(&faults, "People", people, 1, 1000)

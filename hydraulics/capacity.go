@@ -95,6 +95,8 @@ var brazilDays = [...]float64{Cold: 94, Mild: 65, Warm: 57}
 // with Lf the fresh sludge of a person in a day, 1 L of a permanent house. T is
 // 1 day up to 1,500 L/d down to half a day above 9,000; K = 54, 25 or 17 + 40 a
 // year by climate. The tables of T and K are remembered.
+//
+// Source: NBR 7229:1993.
 func (s Served) BrazilSizing(freshSludge manway.Flow) (Sizing, error) {
 	var faults manway.InputErrors
 	faults.Under("Served", s.validate(5))
@@ -125,6 +127,8 @@ func (s Served) BrazilSizing(freshSludge manway.Flow) (Sizing, error) {
 //	liquid    = P q × retention    solids = ta P, ta = 94, 65 or 57 L    scum 0.7 m3
 //
 // ta of the cold climate is remembered.
+//
+// Source: IS.020.
 func (s Served) PeruSizing() (Sizing, error) {
 	if err := s.validate(1); err != nil {
 		return Sizing{}, err
@@ -156,6 +160,9 @@ var whoFactor = [...][3]float64{
 //
 // S is 40 L a person and year, 25 where only toilets drain to it; hours are 24
 // up to 6 m3/d, 33 - 1.5 Q to 14 m3/d, 12 above. F, S and hours are remembered.
+//
+// Source: A guide to the development of on-site sanitation, World Health
+// Organization, 1992.
 func (s Served) WHOSizing(toiletsOnly bool) (Sizing, error) {
 	if err := s.validate(10); err != nil {
 		return Sizing{}, err

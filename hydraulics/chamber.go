@@ -36,6 +36,9 @@ type Dosing struct {
 //
 // reserveWanted is the share of a day's flow that must fit above the alarm, 0
 // where the local rule asks for none.
+//
+// Source: practice, gallons per inch and dose; EI 11C201, US Army Corps of
+// Engineers, chapter 7.
 func (c Chamber) Dosing(design manway.Flow, reserveWanted float64) (Dosing, error) {
 	var faults manway.InputErrors
 	c.validate(&faults)
@@ -70,10 +73,15 @@ type Drawdown struct {
 	Rate   manway.Flow
 }
 
+// Basis lists the source of the rate.
+func (Drawdown) Basis() []manway.Citation { return Dosing{}.Basis()[:1] }
+
 // Drawdown reads the rate of the pump from a fall of level, starting at On,
 // over a time, with the flow that came in meanwhile, 0 where none:
 //
 //	rate = (V(on) - V(on - fall))/time + inflow
+//
+// Source: practice, the drawdown test.
 func (c Chamber) Drawdown(fall manway.Length, over manway.Duration, inflow manway.Flow) (Drawdown, error) {
 	var faults manway.InputErrors
 	c.validate(&faults)
@@ -96,6 +104,8 @@ type Usage struct {
 
 // Usage reads the counter of the pump: runs × net dose over the time between
 // two readings, against the design flow of 1 to 100,000 gal/d.
+//
+// Source: as Dosing.
 func (c Chamber) Usage(runs int, over manway.Duration, design manway.Flow) (Usage, error) {
 	var faults manway.InputErrors
 	c.validate(&faults)
@@ -122,6 +132,8 @@ func (c Chamber) Usage(runs int, over manway.Duration, design manway.Flow) (Usag
 // WetWellVolume is the least working volume between start and stop that keeps
 // a pump from starting more often than once in a time: V = t Q/4, the worst
 // inflow being half the pump's rate.
+//
+// Source: EI 11C201, US Army Corps of Engineers, chapter 7.
 func WetWellVolume(pump manway.Flow, cycle manway.Duration) (manway.Volume, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Pump", pump, 0.1*manway.GallonPerMinute, 10000*manway.GallonPerMinute)
@@ -134,6 +146,8 @@ func WetWellVolume(pump manway.Flow, cycle manway.Duration) (manway.Volume, erro
 
 // CycleTime is the time from one start of the pump to the next at an inflow
 // below its rate: t = V/inflow + V/(pump - inflow).
+//
+// Source: EI 11C201, US Army Corps of Engineers, chapter 7.
 func CycleTime(volume manway.Volume, pump, inflow manway.Flow) (manway.Duration, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Volume", volume, 0.1*manway.Gallon, 100000*manway.Gallon)

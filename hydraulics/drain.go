@@ -98,6 +98,8 @@ func (d Drain) AtDepth(depth manway.Length) (DrainFlow, error) {
 // AtFlow is the depth at a flow of 0 or more, to 1e-12. Between the full pipe's
 // flow and the greatest there are two depths, and the lower one is given: the
 // upper one is not stable. More than the greatest flow is surcharged.
+//
+// Source: as AtDepth, inverted.
 func (d Drain) AtFlow(q manway.Flow) (DrainFlow, error) {
 	var faults manway.InputErrors
 	d.validate(&faults)

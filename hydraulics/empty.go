@@ -39,6 +39,8 @@ const emptyPanels, emptyPoints = 12, 10
 //
 // by Gauss-Legendre. Air drawn in near the floor, stirring and rinsing come on
 // top. Errors: as [Suction.Pull]; levels outside the compartment.
+//
+// Source: as [Suction.Pull]; the integral is the balance of volume.
 func (e Emptying) Time() (Emptied, error) {
 	w, air, err := e.Suction.checked()
 	var faults manway.InputErrors

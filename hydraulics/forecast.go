@@ -66,6 +66,9 @@ const measuringError = 1 * manway.Inch
 // with time, so that the straight line comes early rather than late (measured
 // in Ireland: Gray 1995). Where nothing was measured or no date is known there
 // is no answer; see [NextPumpOut] for the household table.
+//
+// Source: practice, the straight line through the measured solids; Gray 1995
+// for how the rate falls with age.
 func (m Measured) Forecast() (Forecast, error) {
 	if err := m.Validate(); err != nil {
 		return Forecast{}, err
@@ -210,6 +213,8 @@ func (m Measured) Validate() error {
 // rate, else the household table for the liquid that is drawn down, counted
 // from a pump-out on a date. The table says nothing of a tank that is left, so
 // that only Pumped has dates then.
+//
+// Source: as [Measured.Forecast] or [Household.Interval].
 func NextPumpOut(m Measured, h Household, clean manway.Volume, from manway.Date) (Forecast, error) {
 	f, err := m.Forecast()
 	if err != nil || f.Method != NoMethod {

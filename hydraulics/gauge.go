@@ -26,6 +26,8 @@ const gaugeAgrees = 0.10
 
 // Read sets the gauge against the computed gallons of one compartment. The
 // levels must be apart by an inch or more.
+//
+// Source: practice, a truck gauge read against inches dropped.
 func (g Gauge) Read() (GaugeReading, error) {
 	var faults manway.InputErrors
 	var of manway.InputErrors
@@ -55,6 +57,8 @@ func (g Gauge) Read() (GaugeReading, error) {
 // volumes over the height. Where the gauge was read at several levels,
 // [tank.FromDrops] keeps the form too. Errors: as Read; a ratio outside 0.5 to
 // 2, where the levels or the gauge were misread.
+//
+// Source: as Read.
 func (g Gauge) Recalibrated() (tank.Surveyed, error) {
 	r, err := g.Read()
 	if err != nil {

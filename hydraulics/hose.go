@@ -72,6 +72,8 @@ func (h Hose) atFlow(q float64, w Water) HoseFlow {
 // AtHead is the flow that a head of 0.0001 in to 1,000 ft drives through the
 // hose; the loss rises with the flow, so there is one. A hose of no length and
 // no fittings has none and is an error.
+//
+// Source: as AtFlow, inverted.
 func (h Hose) AtHead(head manway.Length, w Water) (HoseFlow, error) {
 	var faults manway.InputErrors
 	h.validate(&faults)

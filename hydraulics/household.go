@@ -176,6 +176,8 @@ func (h Household) Validate() error {
 // months rounded down, at the month's end where the month has no such day; an
 // interval of less than a month is counted in whole days. The interval is 0 to
 // 200 years and the date at most in the year 9000.
+//
+// Source: the civil calendar.
 func NextDate(last manway.Date, interval manway.Duration) (manway.Date, error) {
 	var faults manway.InputErrors
 	faults.Under("Last", last.Validate())

@@ -56,6 +56,9 @@ type Split struct {
 	Scum, Clear, Sludge manway.Volume
 }
 
+// Basis lists the source of the gallons: the shape of the compartment.
+func (Split) Basis() []manway.Citation { return new(tank.Tank).Basis() }
+
 // Plus is both splits together; what is not known in one is not known in the
 // sum.
 func (s Split) Plus(o Split) Split {
@@ -71,6 +74,8 @@ func (s Split) Plus(o Split) Split {
 //	sludge = V(sludge)   scum = V(level) - V(level - scum)   clear = the rest
 //
 // Errors: as [Compartment.Validate]; layers that are thicker than the level.
+//
+// Source: geometry, by [tank.Compartment.Volume].
 func (c Compartment) Layers(level manway.Length) (Split, error) {
 	var faults manway.InputErrors
 	c.validate(&faults, level)

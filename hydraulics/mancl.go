@@ -89,6 +89,8 @@ const (
 // It is derived, not published: the two figures were fitted to the table and
 // meet every cell within 0.1 years. It shows what the table means and is not a
 // way round its ends: the limits are those of [Interval].
+//
+// Source: derived from Mancl 1984.
 func DerivedInterval(people int, tank manway.Volume) (manway.Duration, error) {
 	if _, err := Interval(people, tank); err != nil {
 		return 0, err

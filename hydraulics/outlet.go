@@ -124,6 +124,8 @@ func (OutletHead) Basis() []manway.Citation {
 // C is 0.5 to 1: 0.60 to 0.62 sharp, 0.80 a short tube. Area is up to 100 ft2,
 // head up to 100 ft. Of a crack in the ground it is an upper bound: the soil
 // governs.
+//
+// Source: Torricelli; the coefficients are those of the usual handbooks.
 func Orifice(area manway.Area, head manway.Length, coefficient float64) (manway.Flow, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Area", area, 0, 100*manway.SquareFoot)
@@ -139,6 +141,8 @@ func Orifice(area manway.Area, head manway.Length, coefficient float64) (manway.
 // head to another through an opening:
 //
 //	t = 2 A/(C a √(2g)) × (√h1 - √h2)
+//
+// Source: Orifice, integrated.
 func DrainTime(plan, opening manway.Area, from, to manway.Length, coefficient float64) (manway.Duration, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Plan", plan, 0.01*manway.SquareFoot, 100000*manway.SquareFoot)
@@ -160,6 +164,8 @@ func DrainTime(plan, opening manway.Area, from, to manway.Length, coefficient fl
 //
 // The head may be up to half the crest, as far as the published tables go;
 // Francis tried it up to a third.
+//
+// Source: Francis, Lowell Hydraulic Experiments, 1883.
 func FrancisWeir(crest, head manway.Length) (manway.Flow, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Crest", crest, 1*manway.Inch, 100*manway.Foot)
@@ -175,6 +181,8 @@ func FrancisWeir(crest, head manway.Length) (manway.Flow, error) {
 // 20 to 100 degrees under a head of 0 to 2 ft:
 //
 //	Q = 8/15 × 0.584 √(2g) tan(angle/2) h^2.5
+//
+// Source: the usual form of fluid mechanics, coefficient 0.584.
 func VNotch(angle manway.Angle, head manway.Length) (manway.Flow, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Angle", angle, 20*manway.Degree, 100*manway.Degree)

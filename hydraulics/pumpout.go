@@ -304,6 +304,8 @@ func (c Compartment) solidsBelow(level manway.Length) manway.Volume {
 
 // AtRate is how long the plan takes at the truck's own usual rate of 1 to
 // 10,000 gal/min, where hose and lift are not known.
+//
+// Source: volume over flow, at the rate that the truck is said to have.
 func (p Plan) AtRate(usual manway.Flow) (manway.Duration, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Usual", usual, 1*manway.GallonPerMinute, 10000*manway.GallonPerMinute)

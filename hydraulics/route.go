@@ -86,6 +86,10 @@ type Routed struct {
 // Volumes are what is kept, so that nothing is lost: In = Out + Spilled +
 // Stored to rounding. The end of the pipe is free; a field that is full is
 // shown by a smaller open share. It is an estimate: the open share is declared.
+//
+// Source: critical flow at the outlet after Maurer 2023, chapter 5; the
+// orifice of [Orifice] between compartments; flows of fixtures EPA
+// 625/1-80-012, section 4.
 func (r Route) Route() (Routed, error) {
 	if err := r.Validate(); err != nil {
 		return Routed{}, err

@@ -14,6 +14,8 @@ type Skipped struct {
 // against that of the whole tank: solids stay in what is not opened, so that
 // its liquid is not counted on. Where the smaller tank lies below the table,
 // Pumped has no answer.
+//
+// Source: as [Household.Interval].
 func (p Plan) Skipped(h Household) (Skipped, error) {
 	var s Skipped
 	whole := manway.Volume(0)

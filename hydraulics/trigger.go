@@ -95,6 +95,8 @@ func (r TriggerResult) Basis() []manway.Citation { return []manway.Citation{r.Ru
 //
 // Scum is judged as it hangs when the liquid stands at the outlet. A rule that says "reaching" asks for pumping at a Use of 1, the others above
 // it. Pass says only that this rule does not ask for pumping yet.
+//
+// Source: the text of the rule, in its Source.
 func (r Rule) Trigger(s Solids) (TriggerResult, error) {
 	if err := s.Validate(); err != nil {
 		return TriggerResult{}, err
@@ -219,6 +221,8 @@ const HoldingTankLimit = 0.90
 
 // HoldingTank sets what a holding tank holds against 0.9 of its capacity of 10
 // to 1,000,000 gal.
+//
+// Source: Nebraska, fact sheet 12-041.
 func HoldingTank(holds, capacity manway.Volume) (manway.Check, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Capacity", capacity, 10*manway.Gallon, 1e6*manway.Gallon)

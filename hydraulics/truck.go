@@ -26,6 +26,8 @@ const septageDensity = 1.02 * manway.WaterDensity
 //
 // It says whether the weight limits it; without tare and limit the weight is
 // not judged.
+//
+// Source: practice, as 2 parts in a hundred above water for septage.
 func (t Truck) Full() (full manway.Volume, byWeight bool, err error) {
 	if err := t.Validate(); err != nil {
 		return 0, false, err
@@ -89,6 +91,8 @@ type Loads struct {
 // on arrival is filled first, then whole trucks.
 //
 //	loads = 1 + ⌈(volume - room)/full⌉ where it does not fit the room
+//
+// Source: practice.
 func (t Truck) Loads(volume manway.Volume) (Loads, error) {
 	var faults manway.InputErrors
 	faults.Under("Truck", t.Validate())
@@ -151,6 +155,8 @@ type Day struct {
 // not fit the room but fits an empty truck is kept whole, so that no tank is
 // left half pumped: the truck empties first. A stop that is more than a truck
 // fills the room first.
+//
+// Source: practice.
 func (t Truck) Day(stops []manway.Volume) (Day, error) {
 	var faults manway.InputErrors
 	faults.Under("Truck", t.Validate())

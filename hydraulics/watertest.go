@@ -44,6 +44,9 @@ const (
 // known). They disagree tenfold, and vacuum and water tests do not agree with
 // each other either; the local rule governs. New concrete drinks water: soak it
 // 24 h first.
+//
+// Source: British Columbia's manual of practice, Table II-34; EN 12566-1; common
+// practice for 1 % in 24 h.
 func (t WaterTest) Result() (WaterTestResult, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Area", t.Area, 0.5*manway.SquareFoot, 10000*manway.SquareFoot)

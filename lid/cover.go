@@ -9,6 +9,8 @@ import (
 // HoleCoverLoad is what a cover over a hole in a place of work may carry when
 // it is known to fail under a load: half of it, since it must hold twice the
 // people, equipment and material on it (29 CFR 1926.502(i)(2)).
+//
+// Source: 29 CFR 1926.502(i)(2).
 func HoleCoverLoad(failure manway.Force) (manway.Force, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Failure", failure, 0, 1000*manway.Kip)
@@ -28,6 +30,8 @@ type SidePull struct {
 }
 
 // Tension is the pull in the rope.
+//
+// Source: statics.
 func (p SidePull) Tension() (manway.Force, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Side", p.Side, 0, 500*manway.PoundForce)

@@ -100,6 +100,8 @@ type GuardCheck struct {
 //
 // It fails with [manway.InputErrors] as [Lid.Validate] does and for the
 // guard's own fields.
+//
+// Source: the text of each rule, which its check cites.
 func (l Lid) CheckGuard(g Guard, rules []GuardRule) (GuardCheck, error) {
 	var faults manway.InputErrors
 	w, err := l.Weigh()

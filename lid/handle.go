@@ -124,6 +124,9 @@ func (h Handle) validate(faults *manway.InputErrors, left manway.Length) {
 //
 // It fails with [manway.InputErrors] as [Lid.Validate] does and for the
 // handle's own fields.
+//
+// Source: ACI 318-19, chapter 17; 29 CFR 1926.704(c); the nine tenths of a
+// waist are common practice.
 func (l Lid) CheckHandle(h Handle) (HandleCheck, error) {
 	var faults manway.InputErrors
 	w, err := l.Weigh()

@@ -10,6 +10,8 @@ import (
 // (Pub. 94-110, pp. 13-14): short up to 1 h with rest at least as long;
 // moderate up to 2 h with rest of 0.3 of it; long up to 8 h. A spell without
 // its rest counts as the next longer one. Nothing is given beyond 8 h.
+//
+// Source: NIOSH Pub. 94-110, pp. 13-14.
 func SpellOf(work, rest manway.Duration) (Spell, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Work", work, 0, 8*manway.Hour)
@@ -29,6 +31,8 @@ func SpellOf(work, rest manway.Duration) (Spell, error) {
 // AverageRate is the lifts a minute over a period of which only a part is
 // spent lifting (Pub. 94-110, p. 16): 10 a minute for 8 of 15 minutes count
 // as 10 x 8/15. The period is 15 minutes.
+//
+// Source: NIOSH Pub. 94-110, p. 16.
 func AverageRate(perMinute float64, lifting manway.Duration) (float64, error) {
 	var faults manway.InputErrors
 	manway.WithinNumber(&faults, "PerMinute", perMinute, 0, 60)

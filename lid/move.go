@@ -116,6 +116,11 @@ func (c MoveCase) validateRest(faults *manway.InputErrors) {
 //
 // It fails with [manway.InputErrors] as [Lid.Validate], [Seat.Validate] and
 // [MoveCase.Validate] do.
+//
+// Source: statics (Serway and Beichner, ch. 5 and 12); hook and fulcrum bar
+// as measured for the International Ergonomics Association, 2003; concrete
+// on concrete 0.8 by the PCI Design Handbook; gear and inserts 29 CFR
+// 1926.704(c) and (d).
 func (l Lid) Move(c MoveCase) (Moves, error) {
 	var faults manway.InputErrors
 	w, err := l.weighOn(c.Seat)

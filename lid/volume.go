@@ -65,6 +65,8 @@ func (l Lid) recessed() float64 {
 
 // Volume is the volume of one piece with its recesses taken out. It fails as
 // [Lid.Validate] does.
+//
+// Source: geometry of cylinder, frustum and prismoid.
 func (l Lid) Volume() (manway.Volume, error) {
 	if err := l.Validate(); err != nil {
 		return 0, err

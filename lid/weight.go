@@ -45,6 +45,9 @@ type Weight struct {
 // 50 lb carries the caution HeavyLift.
 //
 // It fails with [manway.InputErrors] as [Lid.Validate] does.
+//
+// Source: geometry; the density and the water of concrete are common
+// practice.
 func (l Lid) Weigh() (Weight, error) {
 	if err := l.Validate(); err != nil {
 		return Weight{}, err

@@ -39,6 +39,8 @@ const maxRows = 20000
 //
 // Errors: a step below 1 mm or above the inside height, a rim below the inside
 // of the roof.
+//
+// Source: as [Tank.Volume].
 func (t *Tank) Chart(c ChartCase) (Chart, error) {
 	var faults manway.InputErrors
 	if t.n == 0 {
@@ -70,6 +72,8 @@ func (t *Tank) Chart(c ChartCase) (Chart, error) {
 // used. Without any it has no rows.
 //
 // Errors: a depth outside the tank, a rim below the inside of the roof.
+//
+// Source: as [Tank.Volume].
 func (t *Tank) ChartAt(depths []manway.Length, c ChartCase) (Chart, error) {
 	if t.n == 0 {
 		return Chart{}, outOfRange[manway.Length]("Tank", 0, 0)
@@ -123,6 +127,8 @@ func (t *Tank) row(reading float64, c ChartCase) ChartRow {
 // t.PerUnit(depth, manway.Inch).
 //
 // Errors: as Volume; a unit that is not above 0.
+//
+// Source: as Volume.
 func (t *Tank) PerUnit(depth, unit manway.Length) (manway.Volume, error) {
 	a, err := t.Area(depth)
 	if err != nil {

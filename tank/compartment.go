@@ -16,6 +16,8 @@ type Compartment struct {
 // stands between two levels is the difference of two volumes.
 //
 // Errors: a depth below 0 or above the inside height.
+//
+// Source: as [Tank.Volume].
 func (c *Compartment) Volume(depth manway.Length) (manway.Volume, error) {
 	if !(depth >= 0 && float64(depth) <= c.height) || c.solid == nil {
 		return 0, outOfRange("depth", depth, manway.Length(c.height))
@@ -26,6 +28,8 @@ func (c *Compartment) Volume(depth manway.Length) (manway.Volume, error) {
 // Area is the surface of its liquid at a depth.
 //
 // Errors: as Volume.
+//
+// Source: as [Tank.Volume].
 func (c *Compartment) Area(depth manway.Length) (manway.Area, error) {
 	if !(depth >= 0 && float64(depth) <= c.height) || c.solid == nil {
 		return 0, outOfRange("depth", depth, manway.Length(c.height))
@@ -36,6 +40,8 @@ func (c *Compartment) Area(depth manway.Length) (manway.Area, error) {
 // Depth is the depth at which the compartment holds a volume.
 //
 // Errors: a volume below 0 or above Full.
+//
+// Source: Volume, inverted.
 func (c *Compartment) Depth(v manway.Volume) (manway.Length, error) {
 	if !(v >= 0 && float64(v) <= c.full) || c.solid == nil {
 		return 0, outOfRange("volume", v, manway.Volume(c.full))

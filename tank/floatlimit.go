@@ -14,6 +14,8 @@ type WaterLimit struct {
 // is not used.
 //
 // Errors: as Float.
+//
+// Source: as Float.
 func (t *Tank) WaterLimit(c FloatCase) (WaterLimit, error) {
 	c.Groundwater = manway.GroundwaterAt(0)
 	b, err := t.buried(&c)

@@ -27,6 +27,8 @@ type Stage struct {
 // The worst of the four is the one with the lowest factor, usually the last.
 //
 // Errors: as Float, for each of the levels and the soil.
+//
+// Source: as Float.
 func (t *Tank) Stages(c FloatCase, w Work) ([4]Stage, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Work.Found", w.Found, 0, manway.Length(t.height))

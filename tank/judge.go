@@ -116,6 +116,8 @@ func (t *Tank) Facts() Facts {
 // how the facts compare.
 //
 // Errors: a negative count, a volume, flow or length out of range.
+//
+// Source: the text of each rule, which its check cites.
 func (s RuleSet) Judge(f Facts) (Judgement, error) {
 	if err := f.validate(); err != nil {
 		return Judgement{}, err

@@ -67,6 +67,8 @@ type LeakResult struct {
 // they are covered: it can collapse an old one.
 //
 // Errors: a time, level, surface or vacuum out of range.
+//
+// Source: the standard of the test, which the check cites.
 func (l LeakTest) Judge() (LeakResult, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Time", l.Time, 1*manway.Second, 30*manway.Day)
@@ -118,6 +120,8 @@ func (l LeakTest) Judge() (LeakResult, error) {
 // the tank: V(depth) - V(depth - drop).
 //
 // Errors: as Volume, for both levels.
+//
+// Source: as Volume.
 func (t *Tank) LossOf(depth, drop manway.Length) (manway.Volume, error) {
 	high, err := t.Volume(depth)
 	if err != nil {

@@ -50,6 +50,8 @@ const (
 //
 // Errors: concrete out of range; a surveyed tank without EmptyMass, since it
 // has no sizes.
+//
+// Source: geometry; 150 lb/ft3 for reinforced concrete is common practice.
 func (t *Tank) ShellWeight(concrete manway.Concrete) (Shell, error) {
 	var faults manway.InputErrors
 	faults.Under("concrete", concrete.Validate())

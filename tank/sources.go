@@ -34,6 +34,9 @@ func (t *Tank) Basis() []manway.Citation {
 	}
 }
 
+// Basis lists where the volumes of the chart come from.
+func (c Chart) Basis() []manway.Citation { return new(Tank).Basis() }
+
 // Basis lists where weights come from.
 func (s Shell) Basis() []manway.Citation {
 	return []manway.Citation{{Source: manway.Practice, Place: "volume of the parts times density"}}
@@ -46,6 +49,11 @@ func (f Flotation) Basis() []manway.Citation {
 		list = append(list, SanJoaquinFactor.Source)
 	}
 	return list
+}
+
+// Basis lists where the flotation balance comes from that the level is found by.
+func (w WaterLimit) Basis() []manway.Citation {
+	return []manway.Citation{{Source: EM2100, Place: "chapter 3"}}
 }
 
 // Basis lists the texts of the rules that were asked.

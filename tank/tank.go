@@ -187,6 +187,9 @@ func (t *Tank) Compartments() []Compartment { return t.compartments[:t.n] }
 // partitions that do not reach the roof.
 //
 // Errors: a depth below 0 or above the inside height.
+//
+// Source: geometry of the shape; dished heads after Jones, Calculating Tank
+// Volume.
 func (t *Tank) Volume(depth manway.Length) (manway.Volume, error) {
 	if !(depth >= 0 && float64(depth) <= t.height) || t.n == 0 {
 		return 0, outOfRange("depth", depth, manway.Length(t.height))
@@ -198,6 +201,8 @@ func (t *Tank) Volume(depth manway.Length) (manway.Volume, error) {
 // holds.
 //
 // Errors: as Volume.
+//
+// Source: as Volume.
 func (t *Tank) Area(depth manway.Length) (manway.Area, error) {
 	if !(depth >= 0 && float64(depth) <= t.height) || t.n == 0 {
 		return 0, outOfRange("depth", depth, manway.Length(t.height))
@@ -209,6 +214,8 @@ func (t *Tank) Area(depth manway.Length) (manway.Area, error) {
 // so that Volume(Depth(v)) is v within 1e-12 of the full volume.
 //
 // Errors: a volume below 0 or above Full.
+//
+// Source: Volume, inverted.
 func (t *Tank) Depth(v manway.Volume) (manway.Length, error) {
 	if !(v >= 0 && float64(v) <= t.full) || t.n == 0 {
 		return 0, outOfRange("volume", v, manway.Volume(t.full))
@@ -264,6 +271,9 @@ const (
 // which has no sizes.
 //
 // Errors: as Volume.
+//
+// Source: practice, half an inch for a tape; nominal gallons after the sizes
+// printed in 12VAC5-610-815, Table 5.3.
 func (t *Tank) Range(depth manway.Length) (low, high manway.Volume, known bool, err error) {
 	v, err := t.Volume(depth)
 	if err != nil {

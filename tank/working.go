@@ -10,6 +10,8 @@ import (
 // the numbers of the tank, so that a person can redo it by hand.
 //
 // Errors: as Volume.
+//
+// Source: as Volume.
 func (t *Tank) Working(depth manway.Length) (manway.Working, error) {
 	v, err := t.Volume(depth)
 	if err != nil {
