@@ -27,6 +27,31 @@ func TestCentralPatchIsNearlyADisc(t *testing.T) {
 	}
 }
 
+// The centre is a point like others, also under a patch beside it: the moments
+// there are those of the points round it.
+func TestMomentsAtTheCentre(t *testing.T) {
+	for _, clamped := range []bool{false, true} {
+		d := unitDisc(0.2, clamped)
+		p := Patch{X: 0.58, Y: -0.25, Length: 0.25, Width: 0.25, Force: 1}
+		centre, err := d.Patch(p, Point{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		const r = 1e-6
+		mean := Moment{}
+		for _, at := range []Point{{r, 0}, {0, r}, {-r, 0}, {0, -r}} {
+			v, err := d.Patch(p, at)
+			if err != nil {
+				t.Fatal(err)
+			}
+			mean.X, mean.Y, mean.XY = mean.X+v.M.X/4, mean.Y+v.M.Y/4, mean.XY+v.M.XY/4
+		}
+		if math.Abs(centre.M.X-mean.X) > 1e-9 || math.Abs(centre.M.Y-mean.Y) > 1e-9 || math.Abs(centre.M.XY-mean.XY) > 1e-9 {
+			t.Errorf("clamped %v: %+v at the centre, %+v round it", clamped, centre.M, mean)
+		}
+	}
+}
+
 // Many patches that tile the disc make a uniform load.
 func TestPatchesTileToUniform(t *testing.T) {
 	d := unitDisc(0.3, false)

@@ -95,7 +95,8 @@ func (d Disc) regular(z, s complex128) bend {
 	return bend{w, (sum + diff) / 2, (sum - diff) / 2, -2 * imag(zz)}
 }
 
-// release is the harmonic function h and its derivatives by z.
+// release is the harmonic function h and its derivatives by z. Term n of the
+// second derivative has power n-2 of q, so at the centre, q = 0, term 2 stays.
 func (d Disc) release(z, s complex128, b2 float64) (h float64, hz, hzz complex128) {
 	const most = 4000
 	k := (1 - b2) / (8 * math.Pi)
@@ -109,7 +110,9 @@ func (d Disc) release(z, s complex128, b2 float64) (h float64, hz, hzz complex12
 		sum1 += c * complex(n, 0) * power1
 		sum2 += c * complex(n*(n-1), 0) * power2
 		power, power1, power2 = power*q, power, power1
-		left *= size
+		if n > 1 {
+			left *= size // |q|^(n-2) in the next round
+		}
 	}
 	h = k * (1/(1+d.Nu) + 2*real(sum))
 	return h, complex(k, 0) * sum1 * sc, complex(k, 0) * sum2 * sc * sc
