@@ -30,14 +30,40 @@ func (e *Extremes) Governing() Extreme {
 }
 
 // Extremes searches the slab: the corners, sides and middles of the cells, the
-// rims of round openings, and the circles round singular points.
+// rims of round openings, and the circles round singular points; the deflections
+// from there to the top between those places.
 func (f *Field) Extremes() (e Extremes) {
 	first := true
 	f.Scan(func(p Point, v Value) {
 		e.Take(p, v, first)
 		first = false
 	})
+	if !first {
+		f.climb(&e.W, 1)
+		f.climb(&e.Rise, -1)
+	}
 	return e
+}
+
+// climb moves a deflection, times sign, to the top beside it: to the highest of
+// the four points round it, which come nearer when none is higher.
+func (f *Field) climb(e *Extreme, sign float64) {
+	const nearest = 1.0 / 256 // of a cell: the top is flat, so what is left is below 1e-5
+	slab := &f.solver.slab
+	nx, ny := f.solver.Cells()
+	dx, dy := slab.Length/float64(nx)/4, slab.Width/float64(ny)/4
+	for step, moves := 1.0, 0; step > nearest && moves < 64; {
+		from := *e
+		for _, p := range [4]Point{{from.At.X - step*dx, from.At.Y}, {from.At.X + step*dx, from.At.Y},
+			{from.At.X, from.At.Y - step*dy}, {from.At.X, from.At.Y + step*dy}} {
+			if v, ok := f.At(p.X, p.Y); ok && sign*v.W > sign*e.Value+1e-7*math.Abs(e.Value) {
+				*e = Extreme{v.W, p}
+			}
+		}
+		if moves++; e.At == from.At {
+			step /= 2
+		}
+	}
 }
 
 // Take counts one more point in; the first sets every value.
