@@ -53,6 +53,7 @@ func lay(root string, sources []reftable.Source, rows reftable.Rows, ours map[st
 	for _, s := range inOrder(sources) {
 		writeFigures(&w, s, list)
 	}
+	writeCited(&w, sources, list)
 	documents := []document{{filepath.Join(root, "testdata", "references", reftable.PageName), w.String()}}
 
 	readme := filepath.Join(root, "README.md")
@@ -147,7 +148,10 @@ func writeSources(w *strings.Builder, sources []reftable.Source, list []comparis
 
 // writeFigures is one source: its figures by place and edition.
 func writeFigures(w *strings.Builder, s reftable.Source, list []comparison) {
-	fmt.Fprintf(w, "\n### %s\n\n%s\n", s.ID, strings.Join(slices.DeleteFunc([]string{s.Title, s.Body, s.Year}, func(t string) bool { return t == "" }), ". "))
+	if !hasFigures(s, list) {
+		return
+	}
+	fmt.Fprintf(w, "\n### %s\n\n%s\n", s.ID, inWords(s))
 	type place struct{ where, edition string }
 	var places []place
 	at := map[place][]comparison{}
@@ -181,6 +185,26 @@ func writeFigures(w *strings.Builder, s reftable.Source, list []comparison) {
 		}
 		writeReasons(w, at[p])
 	}
+}
+
+// writeCited lists the sources that the code cites and no figure here is from.
+func writeCited(w *strings.Builder, sources []reftable.Source, list []comparison) {
+	w.WriteString("\n## Cited by the code without a figure here\n\n")
+	for _, s := range inOrder(sources) {
+		if !hasFigures(s, list) {
+			fmt.Fprintf(w, "- %s: %s\n", s.ID, inWords(s))
+		}
+	}
+}
+
+func hasFigures(s reftable.Source, list []comparison) bool {
+	return slices.ContainsFunc(list, func(c comparison) bool { return c.row.Source == s.ID })
+}
+
+// inWords is title, body and year of a source, as far as it has them.
+func inWords(s reftable.Source) string {
+	parts := slices.DeleteFunc([]string{s.Title, s.Body, s.Year}, func(t string) bool { return t == "" })
+	return reftable.PageCell(strings.Join(parts, ". "))
 }
 
 // writeReasons says once each why more than half a unit is allowed, and what was
