@@ -39,7 +39,7 @@ var (
 	// ASTME1121 is the measure of payback.
 	ASTME1121 = &manway.Source{ID: "astm-e1121", Title: "ASTM E1121 Measuring Payback for Investments in Buildings", Body: "ASTM International", Year: 2015}
 	// ASTMA615 fixes the nominal sizes and weights of reinforcing bars.
-	ASTMA615 = &manway.Source{ID: "astm-a615", Title: "ASTM A615 Deformed and Plain Carbon-Steel Bars for Concrete Reinforcement", Body: "ASTM International", Year: 2020}
+	ASTMA615 = &manway.Source{ID: "astm-a615", Title: "A615 Standard Specification for Deformed and Plain Carbon-Steel Bars for Concrete Reinforcement", Body: "ASTM International", Year: 2020}
 	// CalRecycle gives weights of loose material for reports of waste.
 	CalRecycle = &manway.Source{ID: "calrecycle-weights", Title: "Solid waste facilities, calculations: volume to weight", Body: "California Department of Resources Recycling and Recovery", Year: 2026}
 )

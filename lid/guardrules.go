@@ -4,10 +4,10 @@ import "manway.example/manway"
 
 // Texts of law and advice on the guarding of openings.
 var (
-	texas        = &manway.Source{ID: "tx-30-tac-285", Title: "30 TAC 285.38, Prevention of Unauthorized Access to On-Site Sewage Facilities", Body: "State of Texas", Year: 2023}
+	texas        = &manway.Source{ID: "tx-30-285-38", Title: "30 TAC 285.38, Prevention of unauthorized access to on-site sewage facilities", Body: "Texas Commission on Environmental Quality", Year: 2023}
 	texas2012    = &manway.Source{ID: "tx-30-tac-285-2012", Title: "30 TAC 285.38 (text of 2012)", Body: "State of Texas", Year: 2012}
-	wisconsin    = &manway.Source{ID: "wi-sps-384", Title: "Wis. Admin. Code SPS 384.25", Body: "State of Wisconsin", Year: 2020}
-	indiana      = &manway.Source{ID: "in-16-41-25", Title: "Indiana Code 16-41-25-3", Body: "State of Indiana", Year: 2017}
+	wisconsin    = &manway.Source{ID: "wi-sps-384-25", Title: "SPS 384.25, POWTS treatment and holding components (copy)", Body: "Wisconsin Department of Safety and Professional Services", Year: 2024}
+	indiana      = &manway.Source{ID: "in-16-41-25-3", Title: "Indiana Code 16-41-25-3, Residential onsite sewage systems installed after July 1, 1996", Body: "Indiana General Assembly", Year: 2022}
 	minnesota    = &manway.Source{ID: "minn-r-7080", Title: "Minnesota Rules, chapter 7080, Individual Subsurface Sewage Treatment Systems", Body: "Minnesota Pollution Control Agency", Year: 2008}
 	northDakota  = &manway.Source{ID: "nd-lid-safety", Title: "Lid safety, advice", Body: "North Dakota Environmental Health Association", Year: 2018}
 	elDorado     = &manway.Source{ID: "ca-el-dorado", Title: "Septic components", Body: "El Dorado County, California", Year: 2020}

@@ -29,7 +29,7 @@ var strengthBasis = [...]manway.Citation{
 }
 
 // Timoshenko is the book of plates.
-var Timoshenko = &manway.Source{ID: "timoshenko-plates", Title: "Theory of Plates and Shells, 2nd ed.", Body: "Timoshenko and Woinowsky-Krieger", Year: 1959}
+var Timoshenko = &manway.Source{ID: "timoshenko-plates", Title: "Theory of Plates and Shells, 2nd ed.", Body: "Stephen P. Timoshenko and Sergius Woinowsky-Krieger, McGraw-Hill", Year: 1959}
 
 // Text says the change in one sentence; it is empty where nothing is planned.
 func (c RoofChange) Text() string {

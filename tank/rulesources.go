@@ -12,7 +12,7 @@ var (
 	washington272B  = &manway.Source{ID: "wac-246-272b", Title: "WAC 246-272B, Large on-site sewage systems", Body: "Washington State Department of Health", Year: 2011}
 	carolina18E     = &manway.Source{ID: "nc-15a-18e", Title: "15A NCAC 18E, Wastewater treatment and dispersal systems", Body: "North Carolina Commission for Public Health", Year: 2024}
 	carolina18A     = &manway.Source{ID: "nc-15a-18a-1954", Title: "15A NCAC 18A .1954, Minimum standards for precast reinforced concrete tanks", Body: "North Carolina Commission for Public Health", Year: 1990}
-	carolina130A    = &manway.Source{ID: "nc-gs-130a-335-1", Title: "General Statutes 130A-335.1 (copy)", Body: "North Carolina General Assembly", Year: 2024}
+	carolina130A    = &manway.Source{ID: "nc-gs-130a-335-1", Title: "General Statutes 130A-335.1, Effluent filters and access devices for certain septic tank systems", Body: "North Carolina General Assembly", Year: 2006}
 	idaho5801       = &manway.Source{ID: "idapa-58-01-03", Title: "IDAPA 58.01.03, Individual/Subsurface Sewage Disposal Rules", Body: "Idaho Department of Environmental Quality", Year: 2022}
 	iowa69          = &manway.Source{ID: "iowa-567-69", Title: "567 IAC 69, Private sewage disposal systems (copy)", Body: "Iowa Department of Natural Resources", Year: 2024}
 	ohio2007        = &manway.Source{ID: "ohio-3701-29-07", Title: "OAC 3701-29-07, Septic tanks", Body: "Ohio Department of Health", Year: 2007}
@@ -30,7 +30,7 @@ var (
 	arizonaA314     = &manway.Source{ID: "az-r18-9-a314", Title: "R18-9-A314, Septic tank design, manufacturing, and installation", Body: "Arizona Department of Environmental Quality", Year: 2005}
 	texas285        = &manway.Source{ID: "tx-30-285-38", Title: "30 TAC 285.38, Prevention of unauthorized access to on-site sewage facilities", Body: "Texas Commission on Environmental Quality", Year: 2023}
 	wisconsin384    = &manway.Source{ID: "wi-sps-384-25", Title: "SPS 384.25, POWTS treatment and holding components (copy)", Body: "Wisconsin Department of Safety and Professional Services", Year: 2024}
-	indiana16       = &manway.Source{ID: "in-16-41-25-3", Title: "Indiana Code 16-41-25-3", Body: "Indiana General Assembly", Year: 1996}
+	indiana16       = &manway.Source{ID: "in-16-41-25-3", Title: "Indiana Code 16-41-25-3, Residential onsite sewage systems installed after July 1, 1996", Body: "Indiana General Assembly", Year: 2022}
 	cass14          = &manway.Source{ID: "cass-county-onsite", Title: "On-site sewage treatment rules, item 14 (copy)", Body: "Cass County, North Dakota", Year: 2024}
 	upcH            = &manway.Source{ID: "upc-h-201", Title: "Uniform Plumbing Code, Appendix H", Body: "International Association of Plumbing and Mechanical Officials", Year: 2012}
 	phs526          = &manway.Source{ID: "usphs-526", Title: "Manual of Septic-Tank Practice, Publication 526", Body: "US Public Health Service", Year: 1967}
