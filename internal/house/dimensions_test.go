@@ -14,11 +14,7 @@ import (
 // length a length. Crossing dimensions is a method, such as Length.Times. A
 // bare number that is converted to scale a quantity, Length(k) * l, is none.
 func TestNoProductOfQuantities(t *testing.T) {
-	packages, err := house.Sources()
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, p := range packages {
+	for _, p := range sources(t) {
 		for expr, tv := range p.Info.Types {
 			b, ok := expr.(*ast.BinaryExpr)
 			if !ok || b.Op != token.MUL || tv.Value != nil {

@@ -23,11 +23,7 @@ type cited struct {
 // sourcesInCode finds every manway.Source that is written out in the code.
 func sourcesInCode(t *testing.T) (list []cited) {
 	t.Helper()
-	packages, err := house.Sources()
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, p := range packages {
+	for _, p := range sources(t) {
 		for _, f := range p.Files {
 			ast.Inspect(f, func(n ast.Node) bool {
 				lit, ok := n.(*ast.CompositeLit)
@@ -84,12 +80,12 @@ func TestSourcesInCode(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	sources, rows, err := reftable.ReadAll(dir)
+	list, rows, err := reftable.ReadAll(dir)
 	if err != nil {
 		t.Fatal(err)
 	}
 	listed, used := map[string]reftable.Source{}, map[string]bool{}
-	for _, s := range sources {
+	for _, s := range list {
 		listed[s.ID] = s
 	}
 	for _, row := range rows {
@@ -105,12 +101,14 @@ func TestSourcesInCode(t *testing.T) {
 				c.at, c.title, c.body, c.year, s.Title, s.Body, s.Year)
 		}
 	}
-	for _, s := range sources {
+	for _, s := range list {
 		if !used[s.ID] {
 			faults[s.ID] = "sources.csv: used by no row and not in the code"
 		}
 	}
-	hold(t, faults, nil)
+	for id, fault := range faults {
+		t.Errorf("%s: %s", id, fault)
+	}
 }
 
 // is reports whether code and table mean one source. What has no edition has a
