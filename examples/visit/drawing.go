@@ -18,7 +18,7 @@ import (
 func (v Visit) drawingSection() Section {
 	return Section{
 		ID: "drawing", Title: "The tank, to scale",
-		Method: "Drawn from the survey in one scale; the section runs along the tank through its middle.",
+		Method: "Drawn from the survey, each drawing in one scale; the section runs along the tank through its middle.",
 		Figures: []Figure{
 			{Caption: "Section along the tank, inlet on the left.", SVG: picture(v.sectionDrawing())},
 			{Caption: "Plan, seen from above. Broken lines lie under the roof.", SVG: picture(v.planDrawing())},
@@ -34,6 +34,9 @@ func picture(d *svg.Drawing) template.HTML {
 	}
 	return template.HTML(b.String())
 }
+
+// tied keeps a figure and its unit on one line.
+func tied(figure string) string { return strings.ReplaceAll(figure, " ", "\u00a0") }
 
 // frame is the tank in the coordinates of the section: x along from the inside
 // of the inlet end, y up from the top of the roof.
@@ -87,7 +90,7 @@ func (f *frame) points() []svg.Point {
 
 func (v Visit) sectionDrawing() *svg.Drawing {
 	f := v.frame()
-	side := max(0.42, f.length/5)
+	side := max(0.5, f.length/5)
 	left, right := -f.wall-side, f.length+f.wall+side
 	top := 0.0
 	for i, a := range v.Survey.Accesses {
@@ -97,7 +100,7 @@ func (v Visit) sectionDrawing() *svg.Drawing {
 	f.d = svg.Page{
 		Name: "section", Title: "Section through the tank, to scale", Desc: v.sectionWords(),
 		Area:  svg.Area{Left: left, Right: right, Bottom: deep, Top: top + 0.08},
-		Width: 540, MarginLeft: 112, MarginRight: 128, MarginTop: 20, MarginBottom: 56, Text: 15,
+		Width: 600, MarginLeft: 138, MarginRight: 138, MarginTop: 20, MarginBottom: 56, Text: 15,
 	}.Start()
 	f.earth(left, right, deep)
 	f.shell()
@@ -136,7 +139,7 @@ func (f *frame) earth(left, right, deep float64) {
 			f.d.Label(at(right-0.08, level), svg.Right, "groundwater")
 		}
 	} else {
-		f.d.Label(at(right-0.08, f.ground(right)), svg.Right, "groundwater not measured: taken at grade")
+		f.d.Label(at(right-0.08, f.ground(right)), svg.Right, "groundwater unknown, taken at grade")
 	}
 	f.d.Polyline(outline, svg.Style{Line: 2.5})
 	f.d.Label(at(left+0.05, f.ground(left)), svg.Left, "grade")
@@ -197,11 +200,11 @@ func (f *frame) layers(i int, x0, x1, mid float64) {
 	if in.Sludge.Taken && in.Sludge.Length > 0 {
 		top := f.bottom + float64(in.Sludge.Length)
 		f.d.Rect(at(x0, f.bottom), at(x1, top), svg.Style{Fill: svg.Sludge, Line: 1})
-		f.d.Label(at(x0+(x1-x0)*0.15, (f.bottom+top)/2), side, "sludge "+in.Sludge.Length.Text(sys))
+		f.d.Label(at(x0+(x1-x0)*0.15, (f.bottom+top)/2), side, "sludge "+tied(in.Sludge.Length.Text(sys)))
 	}
 	if in.Scum.Taken && in.Scum.Length > 0 {
 		f.d.Rect(at(x0, level-float64(in.Scum.Length)), at(x1, level), svg.Style{Fill: svg.Scum, Line: 1})
-		f.d.Label(at(x0+(x1-x0)*0.15, level-float64(in.Scum.Length)/2), side, "scum "+in.Scum.Length.Text(sys))
+		f.d.Label(at(x0+(x1-x0)*0.15, level-float64(in.Scum.Length)/2), side, "scum "+tied(in.Scum.Length.Text(sys)))
 	}
 	f.d.Level(at(x0+(x1-x0)*0.6, level))
 }
@@ -241,6 +244,9 @@ func (f *frame) access(i int) {
 		side = svg.Right
 	}
 	words := a.Name
+	if down := a.Cover - a.Riser.Height; down > 0 {
+		words += ", " + tied(down.Text(f.v.Survey.Units)+" down")
+	}
 	if a.Opened != hydraulics.Yes {
 		words += ", not opened"
 	}
@@ -266,25 +272,33 @@ func (f *frame) measures() {
 	sys := f.v.Survey.Units
 	in := manway.Length(f.length)
 	f.d.Dimension(at(f.length, f.bottom-f.floor), at(0, f.bottom-f.floor), 26, in.Text(sys)+" inside")
-	x := f.length + f.wall + 0.2
+	x := f.length + f.wall + 0.3
 	f.d.Dimension(at(x, f.bottom), at(x, f.bottom+float64(f.v.Survey.Tank.OutletInvert)), 0, f.v.Survey.Tank.OutletInvert.Text(sys))
-	if a := f.v.Survey.Accesses[0]; a.Cover > 0 {
-		x := f.clear()
-		f.d.Dimension(at(x, 0), at(x, f.ground(x)), 0, a.Cover.Text(sys))
+	if x := f.clear(); f.ground(x) > 0 {
+		f.d.Dimension(at(x, f.ground(x)), at(x, 0), 0, manway.Length(f.ground(x)).Text(sys))
 	}
 }
 
-// clear is a place over the roof beside the first opening, or between the first
-// two, where a dimension reads well.
+// clear is a place over the roof, in the widest gap between what stands on it,
+// for the depth of the soil.
 func (f *frame) clear() float64 {
-	list := f.points()
-	if len(list) > 1 {
-		return (list[0].X+list[1].X)/2 + 0.15
+	const beside = 0.07
+	var taken [][2]float64
+	for i, a := range f.v.Survey.Accesses {
+		r := f.v.Accesses[i]
+		half := max(float64(r.TakenBore)/2+float64(r.TakenWall), float64(a.Lid.least())/2, float64(a.Opening)/2)
+		x := float64(f.v.Survey.place(i))
+		taken = append(taken, [2]float64{x - half, x + half})
 	}
-	if list[0].X <= f.length/2 {
-		return f.length
+	slices.SortFunc(taken, func(a, b [2]float64) int { return cmp.Compare(a[0], b[0]) })
+	best, wide, from := 0.0, -1.0, -f.wall
+	for _, t := range append(taken, [2]float64{f.length + f.wall, 0}) {
+		if t[0]-from > wide {
+			best, wide = from+beside, t[0]-from
+		}
+		from = max(from, t[1])
 	}
-	return 0.35
+	return best
 }
 
 func (v Visit) planDrawing() *svg.Drawing {
@@ -294,10 +308,11 @@ func (v Visit) planDrawing() *svg.Drawing {
 	d := svg.Page{
 		Name: "plan", Title: "Plan of the tank, to scale", Desc: v.sectionWords(),
 		Area:  svg.Area{Left: -f.wall - 0.1, Right: f.length + f.wall + 0.1, Bottom: -half - f.wall - 0.1, Top: half + f.wall + 0.1},
-		Width: 540, MarginLeft: 112, MarginRight: 128, MarginTop: 16, MarginBottom: 44, Text: 15,
+		Width: 600, MarginLeft: 84, MarginRight: 84, MarginTop: 8, MarginBottom: 64, Tall: 275, Text: 15,
 	}.Start()
 	hidden := svg.Style{Line: 1.2, Dash: true}
-	if _, round := v.Tank.Spec.Shape.(tank.VerticalCylinder); round {
+	_, round := v.Tank.Spec.Shape.(tank.VerticalCylinder)
+	if round {
 		d.Circle(at(f.length/2, 0), half+f.wall, svg.Style{Fill: svg.Concrete, Line: 1.5})
 		d.Circle(at(f.length/2, 0), half, hidden)
 	} else {
@@ -315,12 +330,41 @@ func (v Visit) planDrawing() *svg.Drawing {
 			d.Circle(at(x, 0), float64(a.Lid.Diameter)/2, svg.Style{Fill: svg.Paper, Line: 2})
 		}
 		d.Circle(at(x, 0), float64(a.Opening)/2, hidden)
-		side := svg.Left
-		if x > f.length/2 {
-			side = svg.Right
-		}
-		d.Label(at(x, 0), side, a.Name)
+		d.Text(at(x, -max(float64(a.Lid.Width), float64(a.Lid.Diameter), float64(a.Opening))/2), a.Name, svg.Middle, 0, 14)
 	}
-	d.Dimension(at(f.length+f.wall, -half-f.wall), at(-f.wall, -half-f.wall), 22, (manway.Length(f.length+2*f.wall)).Text(v.Survey.Units)+" outside")
+	low, sys := -half-f.wall, v.Survey.Units
+	away := 22.0
+	if chain := v.chain(f); len(chain) > 2 {
+		for i, x := range chain[1:] {
+			d.Dimension(at(x, low), at(chain[i], low), away, manway.Length(x-chain[i]).Text(sys))
+		}
+		away += 22
+	}
+	d.Dimension(at(f.length+f.wall, low), at(-f.wall, low), away, manway.Length(f.length+2*f.wall).Text(sys)+" outside")
+	if !round {
+		d.Dimension(at(-f.wall, low), at(-f.wall, -low), 14, manway.Length(-2*low).Text(sys)+" outside")
+	}
 	return d
+}
+
+// chain is the tank's ends and the middles of its openings, as a tape along the
+// roof has them; only the ends where a place was not measured, or two are too
+// near for their figures.
+func (v Visit) chain(f frame) []float64 {
+	const least = 0.35
+	ends := []float64{-f.wall, f.length + f.wall}
+	list := slices.Clone(ends)
+	for i, a := range v.Survey.Accesses {
+		if !a.At.Taken {
+			return ends
+		}
+		list = append(list, float64(v.Survey.place(i)))
+	}
+	slices.Sort(list)
+	for i, x := range list[1:] {
+		if x-list[i] < least {
+			return ends
+		}
+	}
+	return list
 }

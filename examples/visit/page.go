@@ -27,7 +27,6 @@ var page = template.Must(template.New("page").Funcs(template.FuncMap{
 	"number":   func(c Cell) bool { return c.Is == Number },
 	"unknown":  func(c Cell) bool { return c.Is == Unknown },
 	"stop":     func(c manway.Caution) bool { return c.Level == manway.Stop },
-	"sentence": sentence,
 	"taken":    taken,
 	"right":    func(rows [][]Cell, i int) bool { return len(rows) > 0 && rows[0][i].Is == Number },
 	"citation": manway.Citation.String,

@@ -60,9 +60,13 @@ func (v Visit) sawSection() Section {
 		s.Says = []string{"No defect was seen in what could be reached."}
 		return s
 	}
+	s.Says = []string{howSoon}
 	s.Tables = []Table{table}
 	return s
 }
+
+// howSoon explains the words that say how soon something matters.
+const howSoon = "URGENT is before we leave, SOON within weeks, PLAN with the next work on that opening, WATCH is to be looked at again."
 
 // photoSection is room for photographs.
 func (v Visit) photoSection() Section {

@@ -50,7 +50,7 @@ type Fact struct {
 // Table is figures side by side. Every row has a cell for every column.
 type Table struct {
 	ID      string // stable name in JSON
-	Prose   bool   // each row reads as one sentence: first cell, second cell: third cell
+	Prose   bool   // rows read as sentences, see [Table.Groups]
 	Title   string
 	Columns []string // labels; the keys stand in the cells
 	Rows    [][]Cell

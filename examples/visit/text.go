@@ -124,8 +124,11 @@ func (t Table) writeText(b *bufio.Writer) {
 		paragraph(b, "", t.Title+":")
 	}
 	if t.Prose {
-		for _, row := range t.Rows {
-			paragraph(b, "* ", sentence(row))
+		for _, g := range t.Groups() {
+			paragraph(b, "", g.Head)
+			for _, item := range g.Items {
+				paragraph(b, "* ", item)
+			}
 		}
 		return
 	}
@@ -172,19 +175,42 @@ func (t Table) writeText(b *bufio.Writer) {
 	}
 }
 
-// sentence is a row of prose: SOON, inlet lid: the handle is rusted.
-func sentence(row []Cell) string {
-	var b strings.Builder
-	for i, c := range row {
+// Group is rows of prose that differ in their last cell only: what they share
+// as a head, and what each adds. A row by itself is one item without a head.
+type Group struct {
+	Head  string
+	Items []string
+}
+
+// Groups sets out a table of prose: "SOON, inlet lid:" over all that was seen
+// there.
+func (t Table) Groups() []Group {
+	var list []Group
+	shared := ""
+	for i, row := range t.Rows {
+		head, last := proseHead(row), row[len(row)-1].Text
 		switch {
-		case i == len(row)-1 && i > 0:
-			b.WriteString(": ")
-		case i > 0:
-			b.WriteString(", ")
+		case i > 0 && head == shared:
+			g := &list[len(list)-1]
+			if g.Head == "" {
+				g.Head, g.Items[0] = shared+":", t.Rows[i-1][len(row)-1].Text
+			}
+			g.Items = append(g.Items, last)
+		default:
+			list = append(list, Group{Items: []string{head + ": " + last}})
 		}
-		b.WriteString(c.Text)
+		shared = head
 	}
-	return b.String()
+	return list
+}
+
+// proseHead is a row of prose up to its last cell.
+func proseHead(row []Cell) string {
+	parts := make([]string, len(row)-1)
+	for i := range parts {
+		parts[i] = row[i].Text
+	}
+	return strings.Join(parts, ", ")
 }
 
 // plural is n and the noun, with an s for any count but one.

@@ -3,6 +3,7 @@ package svg
 import (
 	"fmt"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 )
 
@@ -32,11 +33,12 @@ func (d *Drawing) text(x, y float64, words string, a Anchor, more string) string
 		d.px(x), d.px(y), a, ink, more, escape(words))
 }
 
-// lines cuts words into lines of at most width pixels, between words only.
+// lines cuts words into lines of at most width pixels, at blanks and line ends
+// only: a no-break space holds a figure and its unit together.
 func (d *Drawing) lines(words string, width float64) []string {
 	var lines []string
 	line := ""
-	for word := range strings.FieldsSeq(words) {
+	for word := range strings.FieldsFuncSeq(words, func(r rune) bool { return r != '\u00a0' && unicode.IsSpace(r) }) {
 		switch {
 		case line == "":
 			line = word
