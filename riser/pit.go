@@ -194,7 +194,7 @@ func DigOf(p Pit) (Dig, error) {
 	d.FillHours = manway.Duration(float64(d.Backfill) * handFill)
 	water, made := p.Water.Taken()
 	d.Wet, d.Assumed = p.Depth > water, d.Assumed|made
-	d.Cautions = manway.TrenchCollapse | manway.LocateUtilities | manway.KeepOffRoof | manway.MayFloat | manway.MayCave | manway.LocalCode | manway.RememberedFigure
+	d.Cautions = manway.TrenchCollapse | manway.LocateUtilities | manway.AsbestosCement | manway.KeepOffRoof | manway.MayFloat | manway.MayCave | manway.LocalCode | manway.RememberedFigure
 	if made != 0 {
 		d.Cautions |= manway.GroundwaterUnknown
 	}

@@ -70,7 +70,7 @@ func (p *proposal) remedy(c Condition, s Site, defects []Defect) Remedy {
 		r.Cautions |= manway.PermitEntry | manway.GasAndIgnition
 	}
 	if p.dig {
-		r.Cautions |= manway.TrenchCollapse | manway.LocateUtilities | manway.KeepOffRoof | manway.MayFloat | manway.MayCave
+		r.Cautions |= manway.TrenchCollapse | manway.LocateUtilities | manway.KeepOffRoof | manway.MayFloat | manway.MayCave | manway.AsbestosCement
 	}
 	if p.pump {
 		r.Cautions |= manway.MayFloat | manway.MayCave | manway.LicensedWork

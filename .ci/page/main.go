@@ -3,7 +3,7 @@
 // and A4 width, no script error, enough contrast, a name on every picture, and
 // no more than so many printed pages.
 //
-//	go run ./.ci/page -pages 6 visit.html ...
+//	go run ./.ci/page -pages 4 visit.html ...
 package main
 
 import (
@@ -69,7 +69,7 @@ for (const width of widths) {
 </script>`
 
 func main() {
-	most := flag.Int("pages", 6, "most printed `pages`")
+	most := flag.Int("pages", 4, "most printed `pages`")
 	flag.Parse()
 	browser, err := find("chromium", "chromium-browser", "google-chrome")
 	if err != nil {

@@ -100,7 +100,7 @@ func (v Visit) sectionDrawing() *svg.Drawing {
 	f.d = svg.Page{
 		Name: "section", Title: "Section through the tank, to scale", Desc: v.sectionWords(),
 		Area:  svg.Area{Left: left, Right: right, Bottom: deep, Top: top + 0.08},
-		Width: 600, MarginLeft: 138, MarginRight: 138, MarginTop: 20, MarginBottom: 56, Text: 15,
+		Width: 580, MarginLeft: 138, MarginRight: 138, MarginTop: 20, MarginBottom: 56, Text: 15,
 	}.Start()
 	f.earth(left, right, deep)
 	f.shell()
@@ -308,7 +308,7 @@ func (v Visit) planDrawing() *svg.Drawing {
 	d := svg.Page{
 		Name: "plan", Title: "Plan of the tank, to scale", Desc: v.sectionWords(),
 		Area:  svg.Area{Left: -f.wall - 0.1, Right: f.length + f.wall + 0.1, Bottom: -half - f.wall - 0.1, Top: half + f.wall + 0.1},
-		Width: 600, MarginLeft: 84, MarginRight: 84, MarginTop: 8, MarginBottom: 64, Tall: 275, Text: 15,
+		Width: 340, MarginLeft: 44, MarginRight: 8, MarginTop: 8, MarginBottom: 62, Tall: 240, Text: 14,
 	}.Start()
 	hidden := svg.Style{Line: 1.2, Dash: true}
 	_, round := v.Tank.Spec.Shape.(tank.VerticalCylinder)

@@ -2,6 +2,7 @@ package visit
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/shopspring/decimal"
@@ -40,20 +41,41 @@ func (v Visit) remedySection() Section {
 			s.Unjudged = append(s.Unjudged, a.Name+": fewer than two remedies of the riser could be priced whole, so none are compared over the years.")
 			continue
 		}
-		s.Tables = append(s.Tables, v.yearsTable(a, options))
 		s.Says = append(s.Says, v.breakEven(a, options)...)
 		s.Figures = append(s.Figures, v.costFigure(a, options))
 	}
 	return s
 }
 
+// paidSection is what the compared remedies cost over the years, for the desk.
+func (v Visit) paidSection() Section {
+	s := Section{
+		ID: "paid", Title: "Remedies over the years", For: ForDesk,
+		Method: "Each remedy renewed when its life ends: paid in all in its usual life, and the even yearly cost in the usual, a good and a bad life.",
+		Basis:  cost.Comparison{}.Basis(),
+	}
+	for i, a := range v.Survey.Accesses {
+		if options := v.Options.Accesses[i]; options.Compared {
+			s.Tables = append(s.Tables, v.yearsTable(a, options))
+		}
+	}
+	return s
+}
+
+// open is the remedies that can be done as things are, in the order of their
+// letters.
+func (o AccessOptions) open() []PricedRemedy {
+	return slices.DeleteFunc(slices.Clone(o.Priced), func(p PricedRemedy) bool { return p.RuledOut != "" })
+}
+
+// letter is what the table and the chart call the i-th remedy.
+func letter(i int) string { return string(rune('A' + i)) }
+
 // pricedTable is what can be done at an access as things are.
 func (v Visit) pricedTable(a Access, options AccessOptions) Table {
-	t := Table{ID: "remedies_" + slug(a.Name), Title: a.Name + ": what can be done", Columns: []string{"Remedy", "What it does", "Price, " + string(v.Options.Currency), "Lasts", "Needs"}}
-	for _, p := range options.Priced {
-		if p.RuledOut != "" {
-			continue
-		}
+	t := Table{ID: "remedies_" + slug(a.Name), Title: a.Name + ": what can be done",
+		Columns: []string{"Remedy", "What it does", "Price, " + string(v.Options.Currency), "Lasts, years", "A year", "Needs"}}
+	for i, p := range options.open() {
 		price := v.money("price", p.Estimate.Total)
 		switch {
 		case !v.Options.HasBook:
@@ -63,9 +85,23 @@ func (v Visit) pricedTable(a Access, options AccessOptions) Table {
 		case len(p.Unscoped) > 0:
 			price.Text += " and more"
 		}
-		t.Rows = append(t.Rows, []Cell{words("remedy", p.Title), does(p.Remedy), price, words("life", lifeText(p.Life)), words("needs", needs(p.Remedy))})
+		title := Cell{Text: letter(i) + ". " + p.Title, Parts: []Cell{words("letter", letter(i)), words("remedy", p.Title)}}
+		t.Rows = append(t.Rows, []Cell{title, does(p.Remedy), price, {Text: strings.TrimSuffix(lifeText(p.Life), " years"), Parts: []Cell{words("life", lifeText(p.Life))}}, v.yearly(p, options), words("needs", needs(p.Remedy))})
 	}
 	return t
+}
+
+// yearly is the even yearly cost of a remedy in its usual life, where it was
+// compared with others.
+func (v Visit) yearly(p PricedRemedy, options AccessOptions) Cell {
+	if options.Compared {
+		for _, o := range options.Comparison.Options {
+			if o.ID == string(p.Kind) {
+				return v.money("annual", o.Courses[cost.Usual].EquivalentAnnual)
+			}
+		}
+	}
+	return unknown("annual", "–")
 }
 
 // ruledOut is what cannot be done as things are, with the reasons.
@@ -95,11 +131,15 @@ func missing(e cost.Estimate) string {
 }
 
 // manyDefects is how many defects left are named one by one; more are counted.
-const manyDefects = 4
+const manyDefects = 3
 
 // does is what a remedy cures, delays and leaves.
 func does(r riser.Remedy) Cell {
 	c := Cell{Parts: []Cell{words("cures", defects(r.Cures)), words("delays", defects(r.Delays)), words("leaves", defects(r.Leaves))}}
+	if len(r.Cures) > 1 && len(r.Delays)+len(r.Leaves) == 0 {
+		c.Text = fmt.Sprintf("Cures all %d things seen.", len(r.Cures))
+		return c
+	}
 	var says []string
 	for _, part := range [...]struct {
 		verb string
@@ -136,7 +176,7 @@ func needs(r riser.Remedy) string {
 	for _, n := range [...]struct {
 		is   bool
 		word string
-	}{{r.NeedsEntry, "entry of the tank"}, {r.NeedsDig, "a dig"}, {r.NeedsPump, "pumping first"}, {r.NeedsPermit(), r.Permit}} {
+	}{{r.NeedsEntry, "entry of the tank"}, {r.NeedsDig, "dig"}, {r.NeedsPump, "pumping first"}, {r.NeedsPermit(), "permit where asked"}} {
 		if n.is {
 			list = append(list, n.word)
 		}
@@ -172,32 +212,47 @@ func (v Visit) yearsTable(a Access, options AccessOptions) Table {
 	return t
 }
 
-// breakEven says how long the cheapest must last against the others.
+// breakEven says how long the one of lowest first cost must last to cost no
+// more a year than any other: against the one that asks the longest.
 func (v Visit) breakEven(a Access, options AccessOptions) []string {
-	c := options.Comparison
+	c, lowest := options.Comparison, options.lowestFirst()
+	var worst cost.BreakEven
+	for _, b := range c.BreakEven {
+		if b.Cheap == lowest && b.Repeating.State != cost.NotJudged && (worst.Cheap == "" || harder(b.Repeating, worst.Repeating)) {
+			worst = b
+		}
+	}
+	if worst.Cheap == "" {
+		return nil
+	}
 	title := map[string]string{}
 	for _, o := range c.Options {
 		title[o.ID] = `"` + o.Title + `"`
 	}
-	lowest := options.lowestFirst()
-	var against []string
-	for _, b := range c.BreakEven {
-		if b.Cheap != lowest {
-			continue
-		}
-		how := "at no life"
-		switch b.Repeating.State {
-		case cost.InYears:
-			how = fmt.Sprintf("%.1f years", b.Repeating.Years)
-		case cost.Always:
-			how = "however short"
-		}
-		against = append(against, how+" against "+title[b.Dear])
+	says := fmt.Sprintf("%s: %s costs least at first", a.Name, title[lowest])
+	switch worst.Repeating.State {
+	case cost.InYears:
+		says += fmt.Sprintf("; a year, it costs no more than any other if it lasts %.1f years", worst.Repeating.Years)
+	case cost.Always:
+		says += ", and a year no more than any other, however short it lasts"
+	default:
+		says += fmt.Sprintf(", but a year more than %s, however long it lasts", title[worst.Dear])
 	}
-	if len(against) == 0 {
-		return nil
+	for _, p := range options.Priced {
+		if string(p.Kind) == lowest && worst.Repeating.State == cost.InYears {
+			says += " (" + lifeText(p.Life) + " are usual)"
+		}
 	}
-	return []string{fmt.Sprintf("%s: to cost no more a year, %s must last: %s.", a.Name, title[lowest], strings.Join(against, "; "))}
+	return []string{says + "."}
+}
+
+// harder reports whether a asks for a longer life than b: never longest, always
+// shortest.
+func harder(a, b cost.When) bool {
+	if a.State != b.State {
+		return a.State == cost.Never || b.State == cost.Always
+	}
+	return a.State == cost.InYears && a.Years > b.Years
 }
 
 // lowestFirst is the compared remedy of the lowest first cost.

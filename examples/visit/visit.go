@@ -56,9 +56,9 @@ func Run(s Survey, prices cost.Book) (Visit, error) {
 // sections is the answer in the order in which it is read.
 func (v Visit) sections() []Section {
 	list := []Section{
-		v.firstSection(), v.sawSection(), v.photoSection(), v.drawingSection(), v.glanceSection(), v.remedySection(), v.nextSection(), v.unknownSection(),
+		v.firstSection(), v.sawSection(), v.glanceSection(), v.nextSection(), v.photoSection(), v.drawingSection(), v.remedySection(), v.unknownSection(),
 		v.crewSection(), v.tankSection(), v.pumpSection(), v.arrivalSection(), v.lidSection(), v.reachSection(), v.floatSection(), v.closeSection(),
-		v.rulesSayPump(), v.takenSection(), v.structureSection(), v.rulesSection(), v.spreadSection(), v.materialSection(), v.chartSection(),
+		v.rulesSayPump(), v.takenSection(), v.structureSection(), v.rulesSection(), v.spreadSection(), v.paidSection(), v.materialSection(), v.chartSection(),
 	}
 	for i := range list {
 		list[i].System = v.Survey.Units
