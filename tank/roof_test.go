@@ -352,12 +352,15 @@ func FuzzRoof(f *testing.F) {
 
 func BenchmarkRoof(b *testing.B) {
 	tk := roofTank(b)
-	for _, name := range []string{"known", "unknown"} {
+	for _, name := range []string{"steel=known", "steel=unknown", "person-only"} {
 		c := knownRoof()
-		if name == "unknown" {
+		switch name {
+		case "steel=unknown":
 			c.Steel = Steel{}
+		case "person-only": // as daysheet screens
+			c.Wheels = []manway.Wheel{}
 		}
-		b.Run("steel="+name, func(b *testing.B) {
+		b.Run(name, func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {
 				if _, err := tk.Roof(c); err != nil {
@@ -365,7 +368,7 @@ func BenchmarkRoof(b *testing.B) {
 				}
 			}
 		})
-		b.Run("steel="+name+"/all-cores", func(b *testing.B) {
+		b.Run(name+"/all-cores", func(b *testing.B) {
 			b.ReportAllocs()
 			b.RunParallel(func(pb *testing.PB) {
 				for pb.Next() {

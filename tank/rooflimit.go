@@ -132,7 +132,7 @@ func (j *roofJudge) settle(pieces []piece) error {
 			l.Governs = -1
 			continue
 		}
-		if worst < 0 || l.use > r.Loadings[worst].use {
+		if worst < 0 || more(l.use, r.Loadings[worst].use) {
 			worst = k
 		}
 	}

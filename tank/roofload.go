@@ -22,16 +22,16 @@ func (j *roofJudge) load(here kept, k int, dead [2][2]float64) error {
 	f := combination.Factors()
 	var at standing
 	field := &j.field
-	loads := here.after.loads(f.Dead)
+	var loads []plate.Load
 	switch {
 	case k == 1:
-		loads = append(loads, j.crowd(p, f.Live)...)
+		loads = j.crowd(p, f.Live)
 	case k >= fixed:
 		at = here.at[k-fixed]
 		loads = j.moving[k-fixed].put(loads, &p.slab, at, f.Live)
 		l.At, l.Turned = p.place(at.Point), at.turned
 	}
-	if err := j.solver.Solve(field, loads); err != nil {
+	if err := j.solver.SolveOnto(field, plate.Scaled{Factor: f.Dead, Field: &j.dead}, loads); err != nil {
 		return modelFaults("Roof", err)
 	}
 	j.r.Solved.Residual = math.Max(j.r.Solved.Residual, field.Residual)
@@ -306,10 +306,17 @@ func (l *Loading) worseThan(other *Loading) bool {
 	if a, b := gravity(l.Status()), gravity(other.Status()); a != b {
 		return a > b
 	}
-	if a, b := l.Use(), other.Use(); a != b {
-		return a > b
+	if a, b := l.Use(), other.Use(); more(a, b) || more(b, a) {
+		return more(a, b)
 	}
-	return l.use > other.use
+	return more(l.use, other.use)
+}
+
+// more reports whether a exceeds b beyond rounding. Of two places that do the same,
+// such as mirror images, the one found first is kept.
+func more(a, b float64) bool {
+	const tie = 1e-9
+	return a > b+tie*math.Abs(b)
 }
 
 // Use is the greatest Use of the checks that ran, or, where none did, of the

@@ -256,7 +256,7 @@ func pulls(f *plate.Field, s *strength, zones []zone, far int, near func(plate.P
 				}
 				w := &worst[face][kind]
 				demand := m.of(&all, far)
-				if use := demand / capacity; use > w.use {
+				if use := demand / capacity; more(use, w.use) {
 					*w = pull{m, use, demand, &here.bend[face][dir], p}
 				}
 			}

@@ -22,6 +22,18 @@ const (
 	softness  = 1e-10 // stiffness of an open bearing in the careful search, as a part of the slab's
 )
 
+// readySeat makes what is left of a new factorisation ready for seat.
+func (s *Solver) readySeat() {
+	n, k := len(s.order)-s.held, s.bearingStiffness()
+	for a := range n {
+		for b := range a {
+			k[b*n+a] = k[a*n+b]
+		}
+	}
+	s.seatK = resize(s.seatK, n*n)
+	s.loose = s.loose[:0]
+}
+
 // seat finds which bearings stay in contact and their displacements. The
 // unknowns on bearings are eliminated last, so what is left of the stiffness is
 // a small dense matrix: v holds their condensed loads on entry, their
@@ -42,7 +54,6 @@ const (
 func (s *Solver) seat(v []float64, from []seating) error {
 	s.open = zeroed(s.open, len(s.bearings))
 	s.loosened = zeroed(s.loosened, len(s.bearings))
-	s.soft = false
 	if len(v) == 0 {
 		return nil
 	}
@@ -59,13 +70,20 @@ func (s *Solver) seat(v []float64, from []seating) error {
 	}
 	clear(s.open)
 	s.loosen()
-	s.soft = true
+	s.soften(true)
 	found := s.search(v)
-	s.soft = false
+	s.soften(false)
 	if !found {
 		return ErrContact
 	}
 	return s.tighten(v)
+}
+
+// soften begins or ends the careful search. What was factorised is of no use to
+// it.
+func (s *Solver) soften(soft bool) {
+	s.soft = soft
+	s.loose = s.loose[:0]
 }
 
 // seating is whether a slab had lifted off a bearing.
@@ -159,7 +177,8 @@ func (s *Solver) search(v []float64) bool {
 	return false
 }
 
-// bearingStiffness is the dense stiffness of the unknowns on bearings.
+// bearingStiffness is the dense stiffness of the unknowns on bearings, both
+// triangles of it.
 func (s *Solver) bearingStiffness() []float64 {
 	root := &s.fronts[len(s.fronts)-1]
 	return s.updates[2*root.depth+root.side]
@@ -167,42 +186,70 @@ func (s *Solver) bearingStiffness() []float64 {
 
 // settle solves for the bearing displacements with the present contacts.
 func (s *Solver) settle(v []float64) bool {
-	n, k := len(v), s.bearingStiffness()
-	s.loose = s.loose[:0]
-	for c := range n {
-		if !s.seated(c) {
-			s.loose = append(s.loose, int32(c))
-		}
-	}
+	n, m := len(v), s.factorLoose(len(v))
 	clear(v)
-	m := len(s.loose)
-	if m == 0 {
-		return true
-	}
-	s.seatK, s.seatV = resize(s.seatK, m*m), resize(s.seatV, m)
-	for a, row := range s.loose {
-		s.seatV[a] = s.seatLoad[row]
-		for b, col := range s.loose[:a+1] {
-			s.seatK[a*m+b] = k[int(row)*n+int(col)]
-		}
-		if s.soft && s.order[s.held+int(row)]%4 == iW {
-			s.seatK[a*m+a] += softness * k[int(row)*(n+1)]
-		}
-	}
-	if !factorPanel(s.seatK, m, m) {
+	if m < 0 {
 		return false
 	}
-	for a, row := range s.loose {
-		if p := s.seatK[a*m+a]; !s.soft && !(p*p > loosest*k[int(row)*(n+1)]) {
-			return false
-		}
+	s.seatV = resize(s.seatV, n)
+	x := s.seatV[:m]
+	for a, row := range s.loose[:m] {
+		x[a] = s.seatLoad[row]
 	}
-	kernel.Dtrsv(blas.Lower, blas.NoTrans, blas.NonUnit, m, s.seatK, m, s.seatV, 1)
-	kernel.Dtrsv(blas.Lower, blas.Trans, blas.NonUnit, m, s.seatK, m, s.seatV, 1)
-	for a, row := range s.loose {
-		v[row] = s.seatV[a]
+	kernel.Dtrsv(blas.Lower, blas.NoTrans, blas.NonUnit, m, s.seatK, n, x, 1)
+	kernel.Dtrsv(blas.Lower, blas.Trans, blas.NonUnit, m, s.seatK, n, x, 1)
+	for a, row := range s.loose[:m] {
+		v[row] = x[a]
 	}
 	return true
+}
+
+// factorLoose makes the Cholesky factor of the stiffness of the m loose ones of n
+// bearing unknowns, or gives -1 where they have no equilibrium. They stand in the
+// order in which they came loose: what was factorised before stays as far as all
+// of it is loose still, and the rest follows. So the steps of a search, and the
+// searches of other load cases on the way to much the same contacts, factorise
+// little that is new.
+func (s *Solver) factorLoose(n int) (m int) {
+	s.placed = zeroed(s.placed, n)
+	keep := 0
+	for keep < len(s.loose) && !s.seated(int(s.loose[keep])) {
+		s.placed[s.loose[keep]] = true
+		keep++
+	}
+	m = keep
+	for c := range n {
+		if s.placed[c] || s.seated(c) {
+			continue
+		}
+		s.loose = append(s.loose[:m], int32(c))
+		m++
+	}
+	if m == keep {
+		return m
+	}
+	k, p := s.bearingStiffness(), s.seatK
+	for a := keep; a < m; a++ {
+		row := int(s.loose[a])
+		for b, col := range s.loose[:a+1] {
+			p[a*n+b] = k[row*n+int(col)]
+		}
+		if s.soft && s.order[s.held+row]%4 == iW {
+			p[a*n+a] += softness * k[row*(n+1)]
+		}
+	}
+	solveRows(p, p[keep*n:], m-keep, keep, n)
+	subtractOuter(p[keep*n+keep:], m-keep, n, p[keep*n:], keep, n)
+	ok := factorPanel(p[keep*n+keep:], m-keep, m-keep, n)
+	for a := keep; ok && a < m; a++ {
+		pivot := p[a*n+a]
+		ok = s.soft || pivot*pivot > loosest*k[int(s.loose[a])*(n+1)]
+	}
+	if !ok {
+		s.loose = s.loose[:keep]
+		return -1
+	}
+	return m
 }
 
 // seated says whether bearing unknown c is held at zero.
@@ -232,11 +279,11 @@ func (s *Solver) opened(b int32) bool { return b >= 0 && s.open[b] }
 func (s *Solver) findWrong(v []float64) {
 	n, k := len(v), s.bearingStiffness()
 	s.seatV = resize(s.seatV, n)
-	copy(s.seatV, s.seatLoad)
-	kernel.Dsymv(blas.Lower, n, -1, k, n, v, 1, 1, s.seatV, 1)
 	most := 0.0 // the largest support force, for scale
-	for c, force := range s.seatV {
-		if s.order[s.held+c]%4 == iW {
+	for c := range n {
+		if s.order[s.held+c]%4 == iW && s.seated(c) {
+			force := s.seatLoad[c] - kernel.Ddot(n, k[c*n:], 1, v, 1)
+			s.seatV[c] = force
 			most = max(most, force, -force)
 		}
 	}

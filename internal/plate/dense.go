@@ -15,20 +15,20 @@ var (
 	lkernel lapack.Implementation
 )
 
-// factorPanel turns the m by e panel p (row by row, m >= e: the lower triangle of
-// the e eliminated unknowns with the m-e rows below it) into its Cholesky
+// factorPanel turns the m by e panel p (rows ld apart, m >= e: the lower triangle
+// of the e eliminated unknowns with the m-e rows below it) into its Cholesky
 // factor. It reports false when a pivot is not positive.
-func factorPanel(p []float64, m, e int) bool {
+func factorPanel(p []float64, m, e, ld int) bool {
 	for j := 0; j < e; j += blockSize {
 		nb := min(blockSize, e-j)
 		for i := j; i < m && j > 0; i += blockSize {
 			kernel.Dgemm(blas.NoTrans, blas.Trans, min(blockSize, m-i), nb, j,
-				-1, p[i*e:], e, p[j*e:], e, 1, p[i*e+j:], e)
+				-1, p[i*ld:], ld, p[j*ld:], ld, 1, p[i*ld+j:], ld)
 		}
-		if !lkernel.Dpotf2(blas.Lower, nb, p[j*e+j:], e) {
+		if !lkernel.Dpotf2(blas.Lower, nb, p[j*ld+j:], ld) {
 			return false
 		}
-		solveRows(p[j*e+j:], p[min((j+nb)*e+j, len(p)):], m-j-nb, nb, e)
+		solveRows(p[j*ld+j:], p[min((j+nb)*ld+j, len(p)):], m-j-nb, nb, ld)
 	}
 	return true
 }
@@ -62,9 +62,9 @@ func solveRows(l, b []float64, m, n, e int) {
 	}
 }
 
-// subtractOuter subtracts l l' (l is r by e) from the lower triangle of the r by
-// r matrix u.
-func subtractOuter(u []float64, r int, l []float64, e int) {
+// subtractOuter subtracts l l' (l is r by e, its rows ldl apart) from the lower
+// triangle of the r by r matrix u.
+func subtractOuter(u []float64, r, ldu int, l []float64, e, ldl int) {
 	if e == 0 {
 		return
 	}
@@ -72,9 +72,9 @@ func subtractOuter(u []float64, r int, l []float64, e int) {
 		mi := min(blockSize, r-i)
 		for j := 0; j < i; j += blockSize {
 			kernel.Dgemm(blas.NoTrans, blas.Trans, mi, min(blockSize, i-j), e,
-				-1, l[i*e:], e, l[j*e:], e, 1, u[i*r+j:], r)
+				-1, l[i*ldl:], ldl, l[j*ldl:], ldl, 1, u[i*ldu+j:], ldu)
 		}
-		kernel.Dsyrk(blas.Lower, blas.NoTrans, mi, e, -1, l[i*e:], e, 1, u[i*r+i:], r)
+		kernel.Dsyrk(blas.Lower, blas.NoTrans, mi, e, -1, l[i*ldl:], ldl, 1, u[i*ldu+i:], ldu)
 	}
 }
 

@@ -31,7 +31,7 @@ func (s *Solver) factor() error {
 			s.extend(f.left, f, p, u)
 			s.extend(f.right, f, p, u)
 		}
-		if !factorPanel(p, m, f.e) {
+		if !factorPanel(p, m, f.e, f.e) {
 			return ErrNotHeld
 		}
 		for i := range f.e {
@@ -39,8 +39,9 @@ func (s *Solver) factor() error {
 				return ErrNotHeld
 			}
 		}
-		subtractOuter(u, f.r, p[f.e*f.e:], f.e)
+		subtractOuter(u, f.r, f.r, p[f.e*f.e:], f.e, f.e)
 	}
+	s.readySeat()
 	return nil
 }
 
@@ -119,7 +120,8 @@ func (s *Solver) extend(half int, f *front, p, u []float64) {
 }
 
 // forward eliminates the right-hand side v, which is in the order of
-// elimination.
+// elimination. Where nothing presses there is nothing to eliminate: a load on one
+// place goes up one path of the tree.
 func (s *Solver) forward(v []float64) {
 	for k := range s.fronts {
 		f := &s.fronts[k]
@@ -128,6 +130,9 @@ func (s *Solver) forward(v []float64) {
 		}
 		p := s.panels[f.panel:]
 		own := v[f.first:][:f.e]
+		if isZero(own) {
+			continue
+		}
 		kernel.Dtrsv(blas.Lower, blas.NoTrans, blas.NonUnit, f.e, p, f.e, own, 1)
 		if f.r == 0 {
 			continue
@@ -159,6 +164,16 @@ func (s *Solver) backward(v []float64) {
 		}
 		kernel.Dtrsv(blas.Lower, blas.Trans, blas.NonUnit, f.e, p, f.e, own, 1)
 	}
+}
+
+// isZero says whether every number of v is zero.
+func isZero(v []float64) bool {
+	for _, x := range v {
+		if x != 0 {
+			return false
+		}
+	}
+	return true
 }
 
 // isFinite says whether every number of v is finite.

@@ -14,13 +14,14 @@ type Field struct {
 	// Uplift says where a bearing-only slab has lifted off its supports.
 	Uplift Uplift
 
-	solver   *Solver
-	u        []float64 // unknowns of the nodes
-	force    []float64 // loads on them
-	reaction []float64 // support forces on them
-	free     []bool    // the unknowns on bearings that are not held
-	seats    []seating
-	curve    [][3]float64
+	solver    *Solver
+	u         []float64 // unknowns of the nodes
+	force     []float64 // loads on them
+	condensed []float64 // the same, eliminated
+	reaction  []float64 // support forces on them
+	free      []bool    // the unknowns on bearings that are not held
+	seats     []seating
+	curve     [][3]float64
 }
 
 // Uplift is how far a slab rises from its bearings.

@@ -49,6 +49,7 @@ func (s *Solver) Influence(in *Influence, q Quantity, at Point) error {
 	} else {
 		s.momentLoad(f.force, q, i, j, at)
 	}
+	s.condense(f, Scaled{})
 	return s.displace(f, nil)
 }
 

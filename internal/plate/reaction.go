@@ -173,7 +173,7 @@ func (f *Field) runForce(side int, a *axisGrid, run []int32, m0 int, out []Inten
 			k[(2*m+p/4)*n+2*m+p%4] += w
 		}
 	}
-	if !factorPanel(k, n, n) {
+	if !factorPanel(k, n, n, n) {
 		return out
 	}
 	kernel.Dtrsv(blas.Lower, blas.NoTrans, blas.NonUnit, n, k, n, v, 1)

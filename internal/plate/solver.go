@@ -49,6 +49,7 @@ type Solver struct {
 	soft              bool   // open bearings keep a little stiffness
 	seatK, seatV      []float64
 	seatLoad          []float64
+	placed            []bool
 	load              loader
 	edgeK, edgeV      []float64
 	run               []int32
@@ -107,17 +108,27 @@ var ErrNotFactored = errors.New("plate: no slab has been factorised")
 // Solve finds the deflections under one load case. It fails with Faults for bad
 // loads, ErrTips, ErrContact or ErrResidual.
 func (s *Solver) Solve(f *Field, loads []Load) error {
-	if err := s.deflect(f, loads, nil); err != nil {
+	return s.SolveOnto(f, Scaled{}, loads)
+}
+
+// SolveOnto is Solve for the loads of another field of this Solver, times a
+// factor, and these loads on top of them. Loads add up even where, on bearings,
+// their answers do not: only what is added is eliminated.
+func (s *Solver) SolveOnto(f *Field, base Scaled, loads []Load) error {
+	if err := s.deflect(f, base, loads, nil); err != nil {
 		return err
 	}
 	return s.finish(f)
 }
 
-// deflect is Solve up to the moments; finish does the rest. The search for the
-// bearings in contact starts from what they were in from.
-func (s *Solver) deflect(f *Field, loads []Load, from []seating) error {
+// deflect is SolveOnto up to the moments; finish does the rest. The search for
+// the bearings in contact starts from what they were in from.
+func (s *Solver) deflect(f *Field, base Scaled, loads []Load, from []seating) error {
 	if !s.ready {
 		return ErrNotFactored
+	}
+	if b := base.Field; b != nil && (b == f || b.solver != s || len(b.condensed) != len(s.order)) {
+		return fault("Base", base.Factor, "another field of this Solver")
 	}
 	if err := s.slab.CheckLoads(loads); err != nil {
 		return err
@@ -127,6 +138,7 @@ func (s *Solver) deflect(f *Field, loads []Load, from []seating) error {
 	if err := s.fill(f.force, loads); err != nil {
 		return err
 	}
+	s.condense(f, base)
 	f.Load = 0
 	for d := 0; d < len(f.force); d += 4 {
 		f.Load += f.force[d]
@@ -152,12 +164,27 @@ func (s *Solver) finish(f *Field) error {
 	return nil
 }
 
-// displace solves for the displacements that f.force makes.
-func (s *Solver) displace(f *Field, from []seating) error {
+// condense eliminates the loads of f and adds those of another field to them.
+func (s *Solver) condense(f *Field, base Scaled) {
+	f.condensed = resize(f.condensed, len(s.order))
 	for n, d := range s.order {
-		s.v[n] = f.force[d]
+		f.condensed[n] = f.force[d]
 	}
-	s.forward(s.v)
+	s.forward(f.condensed)
+	if base.Field == nil {
+		return
+	}
+	for n, v := range base.Field.condensed {
+		f.condensed[n] += base.Factor * v
+	}
+	for d, v := range base.Field.force {
+		f.force[d] += base.Factor * v
+	}
+}
+
+// displace solves for the displacements that the condensed loads of f make.
+func (s *Solver) displace(f *Field, from []seating) error {
+	copy(s.v, f.condensed)
 	if err := s.seat(s.v[s.held:], from); err != nil {
 		return err
 	}

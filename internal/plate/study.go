@@ -119,7 +119,7 @@ func (st *Study) step(slab *Slab, cases [][]Load, scale float64) error {
 			st.seats = append(st.seats[:0], c.seats...)
 			from = st.seats
 		}
-		if err := st.deflect(&c.Field, loads, from); err != nil {
+		if err := st.deflect(&c.Field, Scaled{}, loads, from); err != nil {
 			return err
 		}
 		c.Extremes = c.Field.Extremes()
