@@ -15,6 +15,8 @@ const (
 	SquareInch       Area = inch * inch
 	SquareFoot       Area = 144 * inch * inch
 	SquareYard       Area = 1296 * inch * inch
+	Acre             Area = 43560 * SquareFoot
+	Hectare          Area = 1e4
 )
 
 var areaUnits = unitTable{
@@ -24,9 +26,11 @@ var areaUnits = unitTable{
 		def(float64(SquareInch), "in2", "sq in"),
 		def(float64(SquareFoot), "ft2", "sq ft"),
 		def(float64(SquareYard), "yd2", "sq yd"),
+		def(float64(Acre), "acre", "acres", "ac"),
 		def(float64(SquareMillimetre), "mm2"),
 		def(float64(SquareCentimetre), "cm2"),
 		def(1, "m2", "sq m"),
+		def(float64(Hectare), "ha"),
 	},
 	us: []unitDef{def(float64(SquareFoot), "ft2"), def(float64(SquareInch), "in2")},
 	si: []unitDef{def(1, "m2"), def(float64(SquareCentimetre), "cm2")},

@@ -141,3 +141,15 @@ func FuzzTables(f *testing.F) {
 		finite(t, err, float64(wt.PerDay), wt.ShareDay)
 	})
 }
+
+func FuzzSeptage(f *testing.F) {
+	f.Add(4047.0, 45.0, 0.0, 3.8, 3.0)
+	f.Add(1e-300, 1e-300, -1.0, 1e300, math.Inf(1))
+	f.Add(math.NaN(), 0.0, 5e-324, 0.0, 1.0)
+	f.Fuzz(func(t *testing.T, area, nitrogen, spread, load, width float64) {
+		r, err := hydraulics.SeptageField{Area: manway.Area(area), Nitrogen: manway.Mass(nitrogen), Spread: manway.Volume(spread)}.Rate()
+		finite(t, err, float64(r.Most), float64(r.Depth), float64(r.Left))
+		d, err := r.Drive(manway.Volume(load), manway.Length(width))
+		finite(t, err, float64(d))
+	})
+}

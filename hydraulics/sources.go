@@ -74,4 +74,14 @@ var (
 	IS020 = &manway.Source{ID: "is-020", Title: "IS.020 Tanques sépticos", Body: "Ministerio de Vivienda, Construcción y Saneamiento, Perú", Year: 2006}
 	// Bounds1997 is a US regression.
 	Bounds1997 = &manway.Source{ID: "bounds-1997", Title: "Design and performance of septic tanks", Body: "Bounds, ASTM", Year: 1997}
+	// CFR503 is the federal rule on spreading septage on land.
+	CFR503 = &manway.Source{ID: "cfr-40-503", Title: "40 CFR Part 503, Standards for the Use or Disposal of Sewage Sludge", Body: "US Environmental Protection Agency", Year: 1993}
+	// WAC173308 is Washington's rule, which has the federal equation.
+	WAC173308 = &manway.Source{ID: "wa-wac-173-308", Title: "WAC 173-308-270, Septage applied to the land", Body: "Washington State Department of Ecology", Year: 2007}
+	// NR113 is Wisconsin's rule, which has the federal waits.
+	NR113 = &manway.Source{ID: "wi-nr-113", Title: "NR 113, Servicing septic or holding tanks", Body: "Wisconsin Department of Natural Resources", Year: 2024}
+	// Indiana327 is Indiana's rule on septage.
+	Indiana327 = &manway.Source{ID: "in-327-iac-7.1", Title: "327 IAC 7.1-8-9, Land application of septage", Body: "Indiana Department of Environmental Management", Year: 2024}
+	// Nebraska12030 is Nebraska's fact sheet.
+	Nebraska12030 = &manway.Source{ID: "ne-12-030", Title: "Fact sheet 12-030, Land application of domestic septage", Body: "Nebraska Department of Environment and Energy", Year: 2022}
 )

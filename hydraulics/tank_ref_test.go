@@ -288,6 +288,8 @@ func TestEveryRowIsChecked(t *testing.T) {
 		"velocity at critical depth", "head over the invert", "flow of a suction hose", "sludge over tank",
 		"capacity for wastewater", "capacity for sludge", "capacity in all", "retention by design", "depth of the sludge",
 		"depth of the wastewater", "depth of the scum", "least working volume", "time between starts", "retention", "greatest loss in 30 min", "greatest loss a day",
+		"nitrogen a gallon of septage", "septage a field takes in a year", "drive that empties the spreader", "months to wait after spreading",
+		"days to wait after spreading", "pH of limed septage", "minutes at that pH", "hours to plow septage in", "years records are kept",
 	} {
 		checked[q] = true
 	}

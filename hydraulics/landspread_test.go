@@ -1,0 +1,161 @@
+package hydraulics_test
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"testing"
+
+	"manway.example/manway"
+	"manway.example/manway/hydraulics"
+	"manway.example/manway/internal/reftable"
+)
+
+// fieldOf is the field of a row.
+func fieldOf(t testing.TB, row reftable.Row) hydraulics.SeptageField {
+	f := hydraulics.SeptageField{Area: area(t, row, "area")}
+	row.Read(t, "nitrogen", &f.Nitrogen)
+	return f
+}
+
+func TestLandSpreadingFigures(t *testing.T) {
+	wait := func(t testing.TB, row reftable.Row) hydraulics.SeptageWait {
+		for _, w := range hydraulics.SeptageWaits() {
+			if w.Use == row.Input(t, "use") {
+				return w
+			}
+		}
+		t.Fatalf("no wait for %q", row.Input(t, "use"))
+		return hydraulics.SeptageWait{}
+	}
+	figure := func(x float64) func(testing.TB, reftable.Row) (float64, manway.Kind) {
+		return func(testing.TB, reftable.Row) (float64, manway.Kind) { return x, manway.Ratio }
+	}
+	quantities{
+		"nitrogen a gallon of septage": figure(hydraulics.SeptageNitrogen.In(manway.PoundPerGallon)),
+		"pH of limed septage":          figure(hydraulics.LimedPH),
+		"minutes at that pH":           figure(hydraulics.LimedTime.In(manway.Minute)),
+		"hours to plow septage in":     figure(hydraulics.PlowedInBy.In(manway.Hour)),
+		"years records are kept":       figure(hydraulics.RecordsForYrs),
+		"septage a field takes in a year": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(must[hydraulics.SeptageRate](t)(fieldOf(t, row).Rate()).Most), manway.KindVolume
+		},
+		"drive that empties the spreader": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			var load manway.Volume
+			row.Read(t, "load", &load)
+			r := must[hydraulics.SeptageRate](t)(fieldOf(t, row).Rate())
+			return float64(must[manway.Length](t)(r.Drive(load, length(t, row, "width")))), manway.KindLength
+		},
+		"months to wait after spreading": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(wait(t, row).Months), manway.Ratio
+		},
+		"days to wait after spreading": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
+			return float64(wait(t, row).Days), manway.Ratio
+		},
+	}.run(t)
+}
+
+// Twice the field with twice the need takes twice the septage at the same depth;
+// a drive at the rate spreads the load over its own strip; what was spread and
+// what is left make up the most.
+func TestSeptageRateScales(t *testing.T) {
+	f := hydraulics.SeptageField{Area: 3 * manway.Acre, Nitrogen: 240 * manway.Pound, Spread: 1000 * manway.Gallon}
+	one := must[hydraulics.SeptageRate](t)(f.Rate())
+	f.Area, f.Nitrogen = 2*f.Area, 2*f.Nitrogen
+	two := must[hydraulics.SeptageRate](t)(f.Rate())
+	near := func(what string, got, want float64) {
+		t.Helper()
+		if math.Abs(got-want) > 1e-12*math.Abs(want) {
+			t.Errorf("%s is %v, want %v", what, got, want)
+		}
+	}
+	near("twice the field", float64(two.Most), 2*float64(one.Most))
+	near("its depth", float64(two.Depth), float64(one.Depth))
+	near("what is left", float64(one.Left+1000*manway.Gallon), float64(one.Most))
+	drive := must[manway.Length](t)(one.Drive(2000*manway.Gallon, 12*manway.Foot))
+	near("the strip", float64(drive.Times(12*manway.Foot).Times(one.Depth)), float64(2000*manway.Gallon))
+	f.Spread = two.Most + manway.Gallon
+	if r := must[hydraulics.SeptageRate](t)(f.Rate()); !r.Over || r.Left != 0 {
+		t.Errorf("a gallon too much: %+v", r)
+	}
+	f.Spread = two.Most
+	if r := must[hydraulics.SeptageRate](t)(f.Rate()); r.Over {
+		t.Error("exactly the most is called too much")
+	}
+	if n := testing.AllocsPerRun(10, func() { _, _ = f.Rate() }); n != 0 {
+		t.Errorf("Rate allocates %v times", n)
+	}
+}
+
+// Just inside and just outside each limit, and what is not a number.
+func TestSeptageLimits(t *testing.T) {
+	good := hydraulics.SeptageField{Area: manway.Acre, Nitrogen: 100 * manway.Pound}
+	for _, c := range []struct {
+		field string
+		set   func(*hydraulics.SeptageField, float64)
+		in    []float64
+		out   []float64
+	}{
+		{"Area", func(f *hydraulics.SeptageField, x float64) {
+			f.Area, f.Nitrogen = manway.Area(x)*manway.SquareFoot, 0
+		}, []float64{100, 435600000}, []float64{99.9, 435700000, 0, -1, math.NaN(), math.Inf(1)}},
+		{"Nitrogen", func(f *hydraulics.SeptageField, x float64) { f.Nitrogen = manway.Mass(x) * manway.Pound }, []float64{0, 1000}, []float64{1001, -1, math.NaN()}},
+		{"Spread", func(f *hydraulics.SeptageField, x float64) { f.Spread = manway.Volume(x) * manway.Gallon }, []float64{0, 1e9}, []float64{1.1e9, -1, math.NaN()}},
+	} {
+		for _, x := range c.in {
+			f := good
+			c.set(&f, x)
+			if _, err := f.Rate(); err != nil {
+				t.Errorf("%s %v: %v", c.field, x, err)
+			}
+		}
+		for _, x := range c.out {
+			f := good
+			c.set(&f, x)
+			_, err := f.Rate()
+			var faults manway.InputErrors
+			if !errors.As(err, &faults) || faults[0].Field != c.field {
+				t.Errorf("%s %v gives %v", c.field, x, err)
+			}
+		}
+	}
+	r := must[hydraulics.SeptageRate](t)(good.Rate())
+	for _, c := range []struct {
+		load  manway.Volume
+		width manway.Length
+	}{{0, manway.Foot}, {20001 * manway.Gallon, manway.Foot}, {manway.Gallon, 0.9 * manway.Foot}, {manway.Gallon, 101 * manway.Foot}} {
+		if d, err := r.Drive(c.load, c.width); err == nil {
+			t.Errorf("%v over %v gives %v", c.load, c.width, d)
+		}
+	}
+	if _, err := (hydraulics.SeptageRate{}).Drive(manway.Gallon, manway.Foot); err == nil {
+		t.Error("a field that takes nothing gives a drive")
+	}
+	if _, err := (hydraulics.SeptageWait{Days: 30}).Until(manway.Date{}); err == nil {
+		t.Error("no date gives a wait")
+	}
+}
+
+// An acre of a crop that needs 100 lb of nitrogen.
+func ExampleSeptageField_Rate() {
+	f := hydraulics.SeptageField{Area: manway.Acre, Nitrogen: 100 * manway.Pound, Spread: 10000 * manway.Gallon}
+	r, err := f.Rate()
+	fmt.Printf("%.0f gal in a year, %.0f left, %v\n", r.Most.In(manway.Gallon), r.Left.In(manway.Gallon), err)
+	// Output: 38462 gal in a year, 28462 left, <nil>
+}
+
+// A 1,000 gal load over a strip 10 ft wide.
+func ExampleSeptageRate_Drive() {
+	r, _ := hydraulics.SeptageField{Area: manway.Acre, Nitrogen: 100 * manway.Pound}.Rate()
+	d, err := r.Drive(1000*manway.Gallon, 10*manway.Foot)
+	fmt.Println(d, err)
+	// Output: 113 ft 3 1/8 in <nil>
+}
+
+// Lettuce, which touches the soil, 14 months after.
+func ExampleSeptageWait_Until() {
+	w := hydraulics.SeptageWaits()[0]
+	d, err := w.Until(manway.Date{Year: 2026, Month: 5, Day: 31})
+	fmt.Println(w.Use, d, err)
+	// Output: food crops that touch the soil 2027-07-31 <nil>
+}
