@@ -55,24 +55,23 @@ func (f SeptageField) Rate() (SeptageRate, error) {
 	}, nil
 }
 
+// gallonAnAcre is a gallon over an acre as a depth.
+const gallonAnAcre = manway.Length(float64(manway.Gallon) / float64(manway.Acre))
+
 // Drive is how far a spreader goes on one load, spreading evenly over a width of
 // 1 to 100 ft, so that the field gets its rate in one pass:
 //
 //	length = load/(width × depth)
 //
-// Errors: a load of nothing or more than 20,000 gal, a width outside its range,
-// a field that takes less than a gallon an acre.
+// Errors: a load of less than 1 or more than 20,000 gal, a width outside its
+// range, a field that takes less than a gallon an acre or more than a foot.
 //
 // Source: WAC 173-308-270, equation (4).
 func (r SeptageRate) Drive(load manway.Volume, width manway.Length) (manway.Length, error) {
 	var faults manway.InputErrors
-	if manway.Within(&faults, "Load", load, 0, 20000*manway.Gallon); load == 0 {
-		faults.Add("Load", load.String(), "more than nothing")
-	}
+	manway.Within(&faults, "Load", load, 1*manway.Gallon, 20000*manway.Gallon)
 	manway.Within(&faults, "Width", width, 1*manway.Foot, 100*manway.Foot)
-	if !(float64(r.Depth) >= float64(manway.Gallon)/float64(manway.Acre)) {
-		faults.Add("Depth", r.Depth.String(), "a field that takes at least a gallon an acre")
-	}
+	manway.Within(&faults, "Depth", r.Depth, gallonAnAcre, 1*manway.Foot)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
@@ -129,6 +128,9 @@ func SeptageWaits() []SeptageWait {
 		{Use: "public access elsewhere", Days: 30, Source: at("2.h")},
 	}
 }
+
+// Basis is the place of the rule.
+func (w SeptageWait) Basis() []manway.Citation { return []manway.Citation{w.Source} }
 
 // Until is the first day on which the use is open again.
 //

@@ -1,13 +1,13 @@
 package hydraulics_test
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"testing"
 
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
+	"manway.example/manway/internal/limit"
 	"manway.example/manway/internal/reftable"
 )
 
@@ -47,17 +47,35 @@ func TestLandSpreadingFigures(t *testing.T) {
 			return float64(must[manway.Length](t)(r.Drive(load, length(t, row, "width")))), manway.KindLength
 		},
 		"months to wait after spreading": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			return float64(wait(t, row).Months), manway.Ratio
+			until := must[manway.Date](t)(wait(t, row).Until(manway.Date{Year: 2026, Month: 1, Day: 1}))
+			return float64(12*(until.Year-2026) + int(until.Month) - 1), manway.Ratio
 		},
 		"days to wait after spreading": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			return float64(wait(t, row).Days), manway.Ratio
+			spread := manway.Date{Year: 2026, Month: 1, Day: 1}
+			return float64(spread.DaysUntil(must[manway.Date](t)(wait(t, row).Until(spread)))), manway.Ratio
 		},
 	}.run(t)
 }
 
-// Twice the field with twice the need takes twice the septage at the same depth;
-// a drive at the rate spreads the load over its own strip; what was spread and
-// what is left make up the most.
+// Property (monotone): who spreads later waits until later, whatever the use.
+func TestSeptageWaitsInOrder(t *testing.T) {
+	for _, w := range hydraulics.SeptageWaits() {
+		day := manway.Date{Year: 2024, Month: 1, Day: 1}
+		last := must[manway.Date](t)(w.Until(day))
+		for range 500 {
+			day = day.AddDays(1)
+			until := must[manway.Date](t)(w.Until(day))
+			if until.Before(last) || !day.Before(until) {
+				t.Fatalf("%s: spread on %v it waits until %v, the day before until %v", w.Use, day, until, last)
+			}
+			last = until
+		}
+	}
+}
+
+// Property (scaling): twice the field with twice the need takes twice the
+// septage at the same depth; a drive at the rate spreads the load over its own
+// strip; what was spread and what is left make up the most.
 func TestSeptageRateScales(t *testing.T) {
 	f := hydraulics.SeptageField{Area: 3 * manway.Acre, Nitrogen: 240 * manway.Pound, Spread: 1000 * manway.Gallon}
 	one := must[hydraulics.SeptageRate](t)(f.Rate())
@@ -87,53 +105,26 @@ func TestSeptageRateScales(t *testing.T) {
 	}
 }
 
-// Just inside and just outside each limit, and what is not a number.
+// Fields of 100 ft2 to 10,000 acres, up to 1,000 lb of nitrogen an acre; drives
+// of loads up to 20,000 gal over 1 to 100 ft, at a gallon an acre or more.
 func TestSeptageLimits(t *testing.T) {
-	good := hydraulics.SeptageField{Area: manway.Acre, Nitrogen: 100 * manway.Pound}
-	for _, c := range []struct {
-		field string
-		set   func(*hydraulics.SeptageField, float64)
-		in    []float64
-		out   []float64
-	}{
-		{"Area", func(f *hydraulics.SeptageField, x float64) {
-			f.Area, f.Nitrogen = manway.Area(x)*manway.SquareFoot, 0
-		}, []float64{100, 435600000}, []float64{99.9, 435700000, 0, -1, math.NaN(), math.Inf(1)}},
-		{"Nitrogen", func(f *hydraulics.SeptageField, x float64) { f.Nitrogen = manway.Mass(x) * manway.Pound }, []float64{0, 1000}, []float64{1001, -1, math.NaN()}},
-		{"Spread", func(f *hydraulics.SeptageField, x float64) { f.Spread = manway.Volume(x) * manway.Gallon }, []float64{0, 1e9}, []float64{1.1e9, -1, math.NaN()}},
-	} {
-		for _, x := range c.in {
-			f := good
-			c.set(&f, x)
-			if _, err := f.Rate(); err != nil {
-				t.Errorf("%s %v: %v", c.field, x, err)
-			}
-		}
-		for _, x := range c.out {
-			f := good
-			c.set(&f, x)
-			_, err := f.Rate()
-			var faults manway.InputErrors
-			if !errors.As(err, &faults) || faults[0].Field != c.field {
-				t.Errorf("%s %v gives %v", c.field, x, err)
-			}
-		}
+	limit.Check(t, hydraulics.SeptageField{Area: manway.Acre}, func(f hydraulics.SeptageField) error { _, err := f.Rate(); return err },
+		limit.Between("Area", 100*manway.SquareFoot, 10000*manway.Acre),
+		limit.Between("Nitrogen", 0, 1000*manway.Pound),
+		limit.Between("Spread", 0, 1e9*manway.Gallon))
+	type drive struct {
+		hydraulics.SeptageRate
+		Load  manway.Volume
+		Width manway.Length
 	}
-	r := must[hydraulics.SeptageRate](t)(good.Rate())
-	for _, c := range []struct {
-		load  manway.Volume
-		width manway.Length
-	}{{0, manway.Foot}, {20001 * manway.Gallon, manway.Foot}, {manway.Gallon, 0.9 * manway.Foot}, {manway.Gallon, 101 * manway.Foot}} {
-		if d, err := r.Drive(c.load, c.width); err == nil {
-			t.Errorf("%v over %v gives %v", c.load, c.width, d)
-		}
-	}
-	if _, err := (hydraulics.SeptageRate{}).Drive(manway.Gallon, manway.Foot); err == nil {
-		t.Error("a field that takes nothing gives a drive")
-	}
-	if _, err := (hydraulics.SeptageWait{Days: 30}).Until(manway.Date{}); err == nil {
-		t.Error("no date gives a wait")
-	}
+	gallonAnAcre := manway.Length(float64(manway.Gallon) / float64(manway.Acre))
+	limit.Check(t, drive{hydraulics.SeptageRate{Depth: manway.Inch}, 1000 * manway.Gallon, 10 * manway.Foot},
+		func(d drive) error { _, err := d.Drive(d.Load, d.Width); return err },
+		limit.Between("Load", manway.Gallon, 20000*manway.Gallon),
+		limit.Between("Width", manway.Foot, 100*manway.Foot),
+		limit.Between("Depth", gallonAnAcre, manway.Foot))
+	limit.Refuses(t, manway.Date{Year: 2026, Month: 1, Day: 1},
+		func(d manway.Date) error { _, err := hydraulics.SeptageWait{Days: 30}.Until(d); return err }, "Date", func(d *manway.Date) { *d = manway.Date{} })
 }
 
 // An acre of a crop that needs 100 lb of nitrogen.
