@@ -81,6 +81,9 @@ func (b *bench) run(line string) (string, error) {
 	c.Dir = b.dir
 	c.Env = append(os.Environ(), "PATH="+b.bin+string(os.PathListSeparator)+os.Getenv("PATH"))
 	out, err := c.CombinedOutput()
+	if bytes.ContainsRune(out, '\x1b') {
+		b.t.Errorf("%s: writes an escape sequence: nothing here is told by colour", line)
+	}
 	return string(out), err
 }
 

@@ -6,6 +6,7 @@
 //	sitevisit survey.json                          the answer as text
 //	sitevisit -out html -o visit.html survey.json  one page that prints and reads on a phone
 //	sitevisit -out json survey.json                every figure, its unit in its key
+//	sitevisit -only crew survey.json               five lines for the crew's phone
 //	sitevisit - <survey.json                       from standard input
 //	sitevisit -blank >survey.json                  an empty survey that says what its fields are
 //	sitevisit -schema >survey.schema.json          its JSON Schema, for an editor
@@ -49,8 +50,8 @@ var source string
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
 
 type call struct {
-	out, file, prices, survey string
-	blank, schema             bool
+	out, file, only, prices, survey string
+	blank, schema                   bool
 }
 
 func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
@@ -59,6 +60,12 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		return code
 	}
 	answer, err := c.answer(stdin)
+	if err == nil && c.only != "" {
+		if answer, err = answer.Only(strings.Split(c.only, ",")...); err != nil {
+			fmt.Fprintln(stderr, "sitevisit: -only:", err)
+			return 2
+		}
+	}
 	if err == nil {
 		err = c.write(answer, stdout)
 	}
@@ -75,6 +82,7 @@ func parse(args []string, stdout, stderr io.Writer) (c call, code int) {
 	fs.SetOutput(io.Discard)
 	fs.StringVar(&c.out, "out", "text", "`form` of the answer: text, json or html")
 	fs.StringVar(&c.file, "o", "", "write to `file` instead of standard output")
+	fs.StringVar(&c.only, "only", "", "only these `sections`, their ids with commas between: crew,close_out")
 	fs.StringVar(&c.prices, "prices", "", "price book, a CSV `file`, in place of the survey's own")
 	fs.BoolVar(&c.blank, "blank", false, "print an empty survey with its fields explained, and stop")
 	fs.BoolVar(&c.schema, "schema", false, "print the JSON Schema of a survey, and stop")

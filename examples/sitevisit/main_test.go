@@ -44,6 +44,8 @@ func TestRun(t *testing.T) {
 		{"SI survey", []string{sites + "soaked-slab-metric.json"}, 0, "4,398 L", "", 0},
 		{"page", []string{"-out", "html", sites + "rusted-handle.json"}, 0, "<!doctype html>", "", 0},
 		{"json", []string{"-out", "json", sites + "rusted-handle.json"}, 0, `"liquid_gal":1159.48051948`, "", 0},
+		{"crew's message", []string{"-only", "crew", sites + "rusted-handle.json"}, 0, "DO NOT GO BELOW", "", 0},
+		{"no such section", []string{"-only", "crews", sites + "rusted-handle.json"}, 2, "", "want one of first, seen", 1},
 		{"manual", []string{"-h"}, 0, "Exit status", "", 0},
 		{"blank", []string{"-blank"}, 0, `"groundwater": null`, "", 0},
 		{"schema", []string{"-schema"}, 0, "https://json-schema.org/draft/2020-12/schema", "", 0},

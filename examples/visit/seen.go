@@ -86,7 +86,7 @@ func (v Visit) glanceSection() Section {
 		{"The tank holds", amount(sys, "liquid_gal", full, manway.Gallon)},
 		{"To pump at this visit", amount(sys, "pump_gal", v.Pump.Remove, manway.Gallon)},
 		{"Do not pump below", v.keepCell()},
-		{"Emptied, it", words("state", v.Float.State.String())},
+		{"Emptied, it", Cell{Text: v.Float.State.String() + v.onGroundwater(), Parts: []Cell{words("state", v.Float.State.String())}}},
 	}
 	for i, a := range v.Survey.Accesses {
 		if r := v.Accesses[i]; r.HasLid {

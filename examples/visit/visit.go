@@ -2,6 +2,8 @@ package visit
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"manway.example/manway"
 	"manway.example/manway/cost"
@@ -66,9 +68,29 @@ func (v Visit) sections() []Section {
 	return list
 }
 
+// Only is the visit with the named sections alone, such as "crew" for a phone.
+//
+// Errors: an id that no section has, with the ids there are.
+func (v Visit) Only(ids ...string) (Visit, error) {
+	all := v.Sections
+	v.Sections = nil
+	for _, id := range ids {
+		i := slices.IndexFunc(all, func(s Section) bool { return s.ID == id })
+		if i < 0 {
+			var have []string
+			for _, s := range all {
+				have = append(have, s.ID)
+			}
+			return Visit{}, fmt.Errorf("section %q: want one of %s", id, strings.Join(have, ", "))
+		}
+		v.Sections = append(v.Sections, all[i])
+	}
+	return v, nil
+}
+
 // Cautions is every caution of the visit.
 func (v Visit) Cautions() manway.Cautions {
-	all := manway.NeverEnter | manway.GuardHole | manway.Pathogens | manway.LocalCode | manway.NotAnInspection | manway.LicensedWork
+	all := manway.NeverEnter | manway.GuardHole | manway.VehicleOverTank | manway.Pathogens | manway.LocalCode | manway.NotAnInspection | manway.LicensedWork
 	for _, s := range v.Sections {
 		all |= s.Cautions
 	}
