@@ -18,12 +18,7 @@ const (
 var statuses = [...]string{"not judged", "pass", "fail", "not shown", "not permitted"}
 
 // String is the outcome in words.
-func (s Status) String() string {
-	if int(s) < len(statuses) {
-		return statuses[s]
-	}
-	return "unknown status"
-}
+func (s Status) String() string { return Word(statuses[:], s) }
 
 // MarshalText is the same as String.
 func (s Status) MarshalText() ([]byte, error) { return []byte(s.String()), nil }

@@ -54,9 +54,7 @@ func (g *Groundwater) UnmarshalText(text []byte) error {
 	}
 	var depth Length
 	if err := depth.UnmarshalText(text); err != nil {
-		fault := *err.(*InputError)
-		fault.Field, fault.Want = "groundwater", "unknown, or "+fault.Want
-		return &fault
+		return orWord(err, "groundwater", "unknown")
 	}
 	*g = GroundwaterAt(depth)
 	return nil

@@ -61,15 +61,16 @@ func (e *InputErrors) Add(field, value, want string) {
 }
 
 // Under appends the faults of a part, each field path put under the part's
-// own name: Under("Lid", errs) turns Thickness into Lid.Thickness. An error
-// that is not InputErrors is taken as one fault of the part itself.
+// own name: Under("Lid", errs) turns Thickness into Lid.Thickness, Under("",
+// errs) keeps the paths. An error that is not InputErrors is taken as one fault
+// of the part itself.
 func (e *InputErrors) Under(part string, err error) {
 	switch err := err.(type) {
 	case nil:
 	case InputErrors:
 		for _, f := range err {
 			field := part
-			if f.Field != "" && f.Field[0] != '[' {
+			if part != "" && f.Field != "" && f.Field[0] != '[' {
 				field += "."
 			}
 			*e = append(*e, &InputError{Field: field + f.Field, Value: f.Value, Want: f.Want})

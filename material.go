@@ -53,18 +53,14 @@ const (
 var steelStates = [...]string{"unknown", "none", "known"}
 
 // String is unknown, none or known.
-func (s SteelState) String() string { return wordOf(steelStates[:], int(s)) }
+func (s SteelState) String() string { return Word(steelStates[:], s) }
 
 // MarshalText is the same as String.
 func (s SteelState) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 
 // UnmarshalText accepts unknown, none and known.
 func (s *SteelState) UnmarshalText(text []byte) error {
-	i, err := readWord("steel", steelStates[:], text)
-	if err == nil {
-		*s = SteelState(i)
-	}
-	return err
+	return ReadWord(s, "steel", steelStates[:], text)
 }
 
 // Reinforcement is one layer of steel near the tension face, per width of

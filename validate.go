@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"strconv"
-	"strings"
 )
 
 // Quantity is any of the quantity types of this package.
@@ -76,22 +75,4 @@ func Pieces[Q ~float64](total, each Q) (int, error) {
 		return 0, InputErrors{{Field: "Pieces", Value: fmt.Sprintf("%g by %g", float64(total), float64(each)), Want: "a total of 0 or more and pieces above 0, less than a billion of them"}}
 	}
 	return int(n), nil
-}
-
-// wordOf is the word for index i of a list.
-func wordOf(words []string, i int) string {
-	if i >= 0 && i < len(words) {
-		return words[i]
-	}
-	return "unknown value " + strconv.Itoa(i)
-}
-
-// readWord is the index of text in a list of words.
-func readWord(field string, words []string, text []byte) (int, error) {
-	for i, w := range words {
-		if w == string(text) {
-			return i, nil
-		}
-	}
-	return 0, &InputError{Field: field, Value: strconv.Quote(string(text)), Want: strings.Join(words, ", ")}
 }

@@ -24,7 +24,7 @@ type Yearly struct {
 // Source: [HB135] annual value; textbook equivalent uniform annual cost.
 func (o Option) OneLife(s Scenario, i Rate) (Yearly, error) {
 	var faults manway.InputErrors
-	merge(&faults, o.Validate())
+	faults.Under("", o.Validate())
 	checkRate(&faults, "Rate", i)
 	if s >= scenarios {
 		faults.Add("Scenario", s.String(), "good, usual or bad")

@@ -22,7 +22,7 @@ const (
 var whenWords = [...]string{"not judged", "years", "always", "never"}
 
 // String is the state in words.
-func (s WhenState) String() string { return word(whenWords[:], int(s)) }
+func (s WhenState) String() string { return manway.Word(whenWords[:], s) }
 
 // MarshalText is the same as String.
 func (s WhenState) MarshalText() ([]byte, error) { return []byte(s.String()), nil }

@@ -6,6 +6,8 @@ import (
 	"slices"
 
 	"github.com/shopspring/decimal"
+
+	"manway.example/manway"
 )
 
 // Why is what a cash flow is for.
@@ -24,7 +26,7 @@ const (
 var whyWords = [...]string{"first cost", "renewal", "upkeep", "event", "salvage", "unused life"}
 
 // String is the kind in words.
-func (w Why) String() string { return word(whyWords[:], int(w)) }
+func (w Why) String() string { return manway.Word(whyWords[:], w) }
 
 // MarshalText is the same as String.
 func (w Why) MarshalText() ([]byte, error) { return []byte(w.String()), nil }

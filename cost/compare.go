@@ -168,7 +168,7 @@ func (h Horizon) course(o Option, s Scenario, flows []Flow, pv float64, places i
 	var faults manway.InputErrors
 	money := func(v float64) decimal.Decimal {
 		d, err := amountOf(v, places, HalfEven)
-		merge(&faults, err)
+		faults.Under("", err)
 		return d
 	}
 	for y := range c.Curve {

@@ -24,7 +24,7 @@ const (
 var parameterWords = [...]string{"rate", "escalation", "horizon", "first cost", "upkeep", "life"}
 
 // String is the parameter in words.
-func (p Parameter) String() string { return word(parameterWords[:], int(p)) }
+func (p Parameter) String() string { return manway.Word(parameterWords[:], p) }
 
 // MarshalText is the same as String.
 func (p Parameter) MarshalText() ([]byte, error) { return []byte(p.String()), nil }

@@ -102,7 +102,7 @@ func (t Task) Line() (Line, error) {
 		delay = 1
 	}
 	checkFloat(&faults, "Delay", delay, 1, 5)
-	merge(&faults, t.Unit.Validate())
+	faults.Under("", t.Unit.Validate())
 	if err := faults.Err(); err != nil {
 		return Line{}, err
 	}

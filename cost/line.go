@@ -45,7 +45,7 @@ func (l Line) Validate() error {
 		faults.Add("Class", l.Class.String(), "material, labour, equipment, haulage, fee or wait")
 	}
 	checkFloat(&faults, "Quantity", l.Quantity, 0, 1e9)
-	merge(&faults, l.Unit.Validate())
+	faults.Under("", l.Unit.Validate())
 	manway.WithinCount(&faults, "Crew", l.Crew, 0, 100)
 	if !l.Quantities.IsZero() {
 		faults.Under("Quantities", l.Quantities.Validate())

@@ -25,18 +25,14 @@ const (
 var scenarioWords = [...]string{"good", "usual", "bad"}
 
 // String is good, usual or bad.
-func (s Scenario) String() string { return word(scenarioWords[:], int(s)) }
+func (s Scenario) String() string { return manway.Word(scenarioWords[:], s) }
 
 // MarshalText is the same as String.
 func (s Scenario) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 
 // UnmarshalText reads good, usual or bad.
 func (s *Scenario) UnmarshalText(text []byte) error {
-	i, err := readWord("scenario", scenarioWords[:], text)
-	if err == nil {
-		*s = Scenario(i)
-	}
-	return err
+	return manway.ReadWord(s, "scenario", scenarioWords[:], text)
 }
 
 // Lives are years of service in the good, the usual and the bad case.
@@ -95,18 +91,14 @@ const (
 var pricesWords = [...]string{"real", "nominal"}
 
 // String is real or nominal.
-func (p Prices) String() string { return word(pricesWords[:], int(p)) }
+func (p Prices) String() string { return manway.Word(pricesWords[:], p) }
 
 // MarshalText is the same as String.
 func (p Prices) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
 
 // UnmarshalText reads real or nominal.
 func (p *Prices) UnmarshalText(text []byte) error {
-	i, err := readWord("prices", pricesWords[:], text)
-	if err == nil {
-		*p = Prices(i)
-	}
-	return err
+	return manway.ReadWord(p, "prices", pricesWords[:], text)
 }
 
 // Unused says what is credited for life that is left at the end of the horizon.
@@ -125,18 +117,14 @@ const (
 var unusedWords = [...]string{"straight-line", "no-credit"}
 
 // String is straight-line or no-credit.
-func (u Unused) String() string { return word(unusedWords[:], int(u)) }
+func (u Unused) String() string { return manway.Word(unusedWords[:], u) }
 
 // MarshalText is the same as String.
 func (u Unused) MarshalText() ([]byte, error) { return []byte(u.String()), nil }
 
 // UnmarshalText reads straight-line or no-credit.
 func (u *Unused) UnmarshalText(text []byte) error {
-	i, err := readWord("unused life", unusedWords[:], text)
-	if err == nil {
-		*u = Unused(i)
-	}
-	return err
+	return manway.ReadWord(u, "unused life", unusedWords[:], text)
 }
 
 // Horizon is the time over which options are compared and the price of time.
@@ -153,7 +141,7 @@ type Horizon struct {
 func (h Horizon) As(p Prices, inflation Rate) (Horizon, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Inflation", inflation, leastRate, mostRate)
-	merge(&faults, h.Validate())
+	faults.Under("", h.Validate())
 	if err := faults.Err(); err != nil {
 		return Horizon{}, err
 	}
@@ -180,7 +168,7 @@ func (h Horizon) Validate() error {
 		faults.Add("Unused", h.Unused.String(), "straight-line or no-credit")
 	}
 	_, err := h.Currency.MinorUnit()
-	merge(&faults, err)
+	faults.Under("", err)
 	if len(faults) == 0 {
 		if g := math.Abs(math.Log1p(float64(h.Escalation))-math.Log1p(float64(h.Rate))) * float64(h.Years); g > 200 {
 			faults.Add("Escalation", h.Escalation.String(), "nearer to the rate over so many years")

@@ -200,7 +200,7 @@ func (in *bookReader) row(line int, cells []string) {
 
 func (in *bookReader) under(line int, err error) {
 	var faults manway.InputErrors
-	merge(&faults, err)
+	faults.Under("", err)
 	for _, f := range faults {
 		in.faults = append(in.faults, bookFault(line, f.Field, f.Value, f.Want))
 	}

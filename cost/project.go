@@ -166,7 +166,7 @@ func (d Defender) Marginal() ([]float64, error) {
 func (d Defender) KeepFor(challenger float64) (When, error) {
 	marginal, err := d.Marginal()
 	var faults manway.InputErrors
-	merge(&faults, err)
+	faults.Under("", err)
 	checkFloat(&faults, "Challenger", challenger, -1e12, 1e12)
 	if err := faults.Err(); err != nil {
 		return When{}, err

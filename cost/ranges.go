@@ -27,18 +27,14 @@ const (
 var shapes = [...]string{"pert", "triangular", "normal"}
 
 // String is the shape in one word.
-func (s Shape) String() string { return word(shapes[:], int(s)) }
+func (s Shape) String() string { return manway.Word(shapes[:], s) }
 
 // MarshalText is the same as String.
 func (s Shape) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 
 // UnmarshalText reads pert, triangular or normal.
 func (s *Shape) UnmarshalText(text []byte) error {
-	i, err := readWord("shape", shapes[:], text)
-	if err == nil {
-		*s = Shape(i)
-	}
-	return err
+	return manway.ReadWord(s, "shape", shapes[:], text)
 }
 
 // Range is a value that is known only within limits: the lowest, the likely and

@@ -23,18 +23,14 @@ const (
 var roundings = [...]string{"half-even", "half-up"}
 
 // String is half-even or half-up.
-func (r Rounding) String() string { return word(roundings[:], int(r)) }
+func (r Rounding) String() string { return manway.Word(roundings[:], r) }
 
 // MarshalText is the same as String.
 func (r Rounding) MarshalText() ([]byte, error) { return []byte(r.String()), nil }
 
 // UnmarshalText reads half-even or half-up.
 func (r *Rounding) UnmarshalText(text []byte) error {
-	i, err := readWord("rounding", roundings[:], text)
-	if err == nil {
-		*r = Rounding(i)
-	}
-	return err
+	return manway.ReadWord(r, "rounding", roundings[:], text)
 }
 
 // Round is d to the given number of decimal places, 0 to 12.
@@ -135,36 +131,4 @@ func amountOf(v float64, places int, r Rounding) (decimal.Decimal, error) {
 	}
 	// Noise of the float below a billionth is taken off before the tie is judged.
 	return r.round(decimal.NewFromFloat(v).RoundBank(quantityPlaces), places), nil
-}
-
-// word is the word for index i of a list.
-func word(words []string, i int) string {
-	if i >= 0 && i < len(words) {
-		return words[i]
-	}
-	return "unknown value " + strconv.Itoa(i)
-}
-
-// readWord is the index of text in a list of words.
-func readWord(field string, words []string, text []byte) (int, error) {
-	for i, w := range words {
-		if w == string(text) {
-			return i, nil
-		}
-	}
-	want := ""
-	for i, w := range words {
-		if i > 0 {
-			want += ", "
-		}
-		want += w
-	}
-	return 0, &manway.InputError{Field: field, Value: strconv.Quote(clip(string(text))), Want: want}
-}
-
-// merge appends the faults of err to faults, their paths as they are.
-func merge(faults *manway.InputErrors, err error) {
-	if list, ok := err.(manway.InputErrors); ok {
-		*faults = append(*faults, list...)
-	}
 }

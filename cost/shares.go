@@ -23,7 +23,7 @@ import (
 func Shares(total decimal.Decimal, c Currency, weights []decimal.Decimal) ([]decimal.Decimal, error) {
 	var faults manway.InputErrors
 	places, err := c.MinorUnit()
-	merge(&faults, err)
+	faults.Under("", err)
 	sound := checkNotNegative(&faults, "Total", total)
 	if sound && err == nil && !total.Equal(total.Truncate(int32(places))) {
 		faults.Add("Total", total.String(), "a whole number of minor units of "+string(c))

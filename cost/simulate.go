@@ -286,7 +286,7 @@ func (e Estimate) spreadOf(lines []drawnLine, middle float64, totals []float64, 
 	var faults manway.InputErrors
 	money := func(v float64) decimal.Decimal {
 		d, err := amountOf(v, e.Places, e.Rounding)
-		merge(&faults, err)
+		faults.Under("", err)
 		return d
 	}
 	out := Spread{

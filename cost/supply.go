@@ -41,7 +41,7 @@ func (s Supply) Validate() error {
 		checkFloat(&faults, "Pack", s.Pack, 1e-6, 1e6)
 	} else if len(faults) == 0 {
 		_, err := s.Unit.Per(s.NetUnit)
-		merge(&faults, err)
+		faults.Under("", err)
 	}
 	return faults.Err()
 }

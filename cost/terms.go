@@ -22,18 +22,14 @@ const (
 var profits = [...]string{"markup", "margin"}
 
 // String is markup or margin.
-func (p Profit) String() string { return word(profits[:], int(p)) }
+func (p Profit) String() string { return manway.Word(profits[:], p) }
 
 // MarshalText is the same as String.
 func (p Profit) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
 
 // UnmarshalText reads markup or margin.
 func (p *Profit) UnmarshalText(text []byte) error {
-	i, err := readWord("profit", profits[:], text)
-	if err == nil {
-		*p = Profit(i)
-	}
-	return err
+	return manway.ReadWord(p, "profit", profits[:], text)
 }
 
 // Stacking says what profit is reckoned on: overhead of 10 % and then a markup
@@ -49,18 +45,14 @@ const (
 var stackings = [...]string{"on-sum", "on-cost"}
 
 // String is on-sum or on-cost.
-func (s Stacking) String() string { return word(stackings[:], int(s)) }
+func (s Stacking) String() string { return manway.Word(stackings[:], s) }
 
 // MarshalText is the same as String.
 func (s Stacking) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 
 // UnmarshalText reads on-sum or on-cost.
 func (s *Stacking) UnmarshalText(text []byte) error {
-	i, err := readWord("stacking", stackings[:], text)
-	if err == nil {
-		*s = Stacking(i)
-	}
-	return err
+	return manway.ReadWord(s, "stacking", stackings[:], text)
 }
 
 // TaxedAt says who pays a tax on one class of lines, which differs by state and
@@ -80,18 +72,14 @@ const (
 var taxPlaces = [...]string{"on-purchase", "on-sale"}
 
 // String is on-purchase or on-sale.
-func (t TaxedAt) String() string { return word(taxPlaces[:], int(t)) }
+func (t TaxedAt) String() string { return manway.Word(taxPlaces[:], t) }
 
 // MarshalText is the same as String.
 func (t TaxedAt) MarshalText() ([]byte, error) { return []byte(t.String()), nil }
 
 // UnmarshalText reads on-purchase or on-sale.
 func (t *TaxedAt) UnmarshalText(text []byte) error {
-	i, err := readWord("taxed at", taxPlaces[:], text)
-	if err == nil {
-		*t = TaxedAt(i)
-	}
-	return err
+	return manway.ReadWord(t, "taxed at", taxPlaces[:], text)
 }
 
 // Tax is a tax on one class of lines. Its own rounding is there because tax law
@@ -133,7 +121,7 @@ type Terms struct {
 func (t Terms) Validate() error {
 	var faults manway.InputErrors
 	_, err := t.Currency.MinorUnit()
-	merge(&faults, err)
+	faults.Under("", err)
 	if int(t.Rounding) >= len(roundings) {
 		faults.Add("Rounding", t.Rounding.String(), "half-even or half-up")
 	}

@@ -57,11 +57,11 @@ func pipeForms(t testing.TB) map[string]func() error {
 // tankForms are those of what is in a tank and when it is pumped.
 func tankForms(t testing.TB) map[string]func() error {
 	chamber := hydraulics.Chamber{Area: 17.5 * manway.SquareFoot, Off: 10 * manway.Inch, On: 16 * manway.Inch, Alarm: 20 * manway.Inch, Top: 40 * manway.Inch}
-	house := hydraulics.Household{People: 4, PeopleKnown: hydraulics.About, Grinder: hydraulics.Yes}
+	house := hydraulics.Household{People: 4, PeopleKnown: hydraulics.About, Grinder: manway.Yes}
 	c := twoCompartments(t, lyingTank(t)).Compartments[0]
-	solids := hydraulics.Solids{Outlet: 48 * manway.Inch, DeviceBottom: hydraulics.Read(30 * manway.Inch), Sludge: hydraulics.Read(12 * manway.Inch), Scum: hydraulics.Read(4 * manway.Inch)}
-	found := hydraulics.Found{Outlet: 48 * manway.Inch, Level: hydraulics.Read(52 * manway.Inch), Area: 30 * manway.SquareFoot,
-		Runback: hydraulics.Runback{Seen: hydraulics.Yes, Rise: manway.Inch, Over: 10 * manway.Minute}}
+	solids := hydraulics.Solids{Outlet: 48 * manway.Inch, DeviceBottom: manway.Read(30 * manway.Inch), Sludge: manway.Read(12 * manway.Inch), Scum: manway.Read(4 * manway.Inch)}
+	found := hydraulics.Found{Outlet: 48 * manway.Inch, Level: manway.Read(52 * manway.Inch), Area: 30 * manway.SquareFoot,
+		Runback: hydraulics.Runback{Seen: manway.Yes, Rise: manway.Inch, Over: 10 * manway.Minute}}
 	truck := hydraulics.Truck{Capacity: 2500 * manway.Gallon, Aboard: 300 * manway.Gallon}
 	return map[string]func() error{
 		"Interval":        func() error { _, err := hydraulics.Interval(4, 1100*manway.Gallon); return err },

@@ -1,8 +1,6 @@
 package hydraulics
 
-import (
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
 // DeviceState is how a tee, baffle, filter or screen was found.
 type DeviceState uint8
@@ -20,18 +18,14 @@ const (
 var deviceStates = [...]string{"not seen", "in place", "loose", "gone", "clogged", "none fitted"}
 
 // String is the state in words.
-func (d DeviceState) String() string { return wordAt(deviceStates[:], int(d)) }
+func (d DeviceState) String() string { return manway.Word(deviceStates[:], d) }
 
 // MarshalText is the same as String.
 func (d DeviceState) MarshalText() ([]byte, error) { return []byte(d.String()), nil }
 
 // UnmarshalText accepts the words of String.
 func (d *DeviceState) UnmarshalText(text []byte) error {
-	i, err := wordIn("device", deviceStates[:], text)
-	if err == nil {
-		*d = DeviceState(i)
-	}
-	return err
+	return manway.ReadWord(d, "device", deviceStates[:], text)
 }
 
 // Devices is the tees, baffles and screens as observed.
@@ -44,18 +38,18 @@ type Devices struct {
 // Runback is water running back into the tank from the outlet after the level
 // was drawn below it.
 type Runback struct {
-	Seen Answer        // unknown where nobody watched
+	Seen manway.Answer // unknown where nobody watched
 	Rise manway.Length // of the level while it was watched, with Seen Yes
 	Over manway.Duration
 }
 
 // Found is what stood in the tank on arrival.
 type Found struct {
-	Outlet      manway.Length // outlet invert above the floor
-	Inlet       Reading       // inlet invert above the floor
-	Level       Reading       // surface above the floor
-	Elsewhere   bool          // the level was read in a compartment that the outlet is not in
-	Area        manway.Area   // plan area of all the liquid at the outlet; 0: not known, no gallons
+	Outlet      manway.Length  // outlet invert above the floor
+	Inlet       manway.Reading // inlet invert above the floor
+	Level       manway.Reading // surface above the floor
+	Elsewhere   bool           // the level was read in a compartment that the outlet is not in
+	Area        manway.Area    // plan area of all the liquid at the outlet; 0: not known, no gallons
 	Runback     Runback
 	SincePumped Span // since the last pump-out; a tank pumped days ago may still be filling
 	Devices     Devices
@@ -86,7 +80,7 @@ var pointsTo = [...]string{
 }
 
 // String is the sentence.
-func (p PointsTo) String() string { return wordAt(pointsTo[:], int(p)) }
+func (p PointsTo) String() string { return manway.Word(pointsTo[:], p) }
 
 // MarshalText is the same as String.
 func (p PointsTo) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
@@ -101,8 +95,8 @@ type Finding struct {
 	RanBack      manway.Volume // rise × area
 	RunbackFlow  manway.Flow   // RanBack over the time watched
 	RunbackKnown bool
-	InletDrowned Answer // the surface stands above the inlet invert
-	Elsewhere    bool   // read in a compartment that the outlet is not in
+	InletDrowned manway.Answer // the surface stands above the inlet invert
+	Elsewhere    bool          // read in a compartment that the outlet is not in
 	Devices      Devices
 	Cautions     manway.Cautions
 }
@@ -128,7 +122,7 @@ func Arrival(f Found) (Finding, error) {
 		return Finding{}, err
 	}
 	r := Finding{Devices: f.Devices, Elsewhere: f.Elsewhere, Cautions: manway.NeverEnter | manway.GuardHole | manway.NotAnInspection, PerDepth: f.Area}
-	if f.Runback.Seen == Yes && f.Area > 0 {
+	if f.Runback.Seen == manway.Yes && f.Area > 0 {
 		r.RunbackKnown = true
 		r.RanBack = f.Area.Times(f.Runback.Rise)
 		r.RunbackFlow = r.RanBack.Per(f.Runback.Over)
@@ -141,9 +135,9 @@ func Arrival(f Found) (Finding, error) {
 		r.Over, r.OverKnown = f.Area.Times(r.Above), true
 	}
 	if f.Inlet.Taken {
-		r.InletDrowned = No
+		r.InletDrowned = manway.No
 		if f.Level.Length > f.Inlet.Length {
-			r.InletDrowned = Yes
+			r.InletDrowned = manway.Yes
 		}
 	}
 	r.PointsTo = f.pointsTo(r.Above)
@@ -159,9 +153,9 @@ func (f Found) pointsTo(above manway.Length) PointsTo {
 		return LeakOut
 	case above <= reach:
 		return AtOutlet
-	case f.Runback.Seen == Yes:
+	case f.Runback.Seen == manway.Yes:
 		return FieldNotTaking
-	case f.Runback.Seen == No:
+	case f.Runback.Seen == manway.No:
 		return OutletHeldUp
 	}
 	return HighNotDecided
@@ -210,7 +204,7 @@ func (r Finding) deviceNotes() []string {
 			notes = append(notes, d.name+": "+d.state.String()+", put right before leaving or write it on the ticket")
 		}
 	}
-	if r.InletDrowned == Yes {
+	if r.InletDrowned == manway.Yes {
 		notes = append(notes, "the inlet is drowned: the house sewer may be backed up")
 	}
 	return notes
@@ -237,13 +231,11 @@ func (Finding) Basis() []manway.Citation {
 func (f Found) Validate() error {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Outlet", f.Outlet, 6*manway.Inch, 30*manway.Foot)
-	f.Inlet.check(&faults, "Inlet", 0, 40*manway.Foot)
-	f.Level.check(&faults, "Level", 0, 60*manway.Foot)
+	f.Inlet.Within(&faults, "Inlet", 0, 40*manway.Foot)
+	f.Level.Within(&faults, "Level", 0, 60*manway.Foot)
 	manway.Within(&faults, "Area", f.Area, 0, 10000*manway.SquareFoot)
-	if f.Runback.Seen > Yes {
-		faults.Add("Runback.Seen", f.Runback.Seen.String(), "unknown, no or yes")
-	}
-	if f.Runback.Seen == Yes {
+	faults.Under("Runback.Seen", f.Runback.Seen.Validate())
+	if f.Runback.Seen == manway.Yes {
 		manway.Within(&faults, "Runback.Rise", f.Runback.Rise, 0, 10*manway.Foot)
 		manway.Within(&faults, "Runback.Over", f.Runback.Over, 1*manway.Second, 7*manway.Day)
 	}

@@ -42,7 +42,7 @@ func dayRoute(t testing.TB, made *tank.Tank) hydraulics.Route {
 	c := made.Compartments()
 	r := hydraulics.Route{
 		OutletInvert: 48 * manway.Inch, Outlet: hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: 0.02},
-		InletInvert: hydraulics.Read(51 * manway.Inch), Base: 40 * manway.GallonPerDay,
+		InletInvert: manway.Read(51 * manway.Inch), Base: 40 * manway.GallonPerDay,
 		Surges: []hydraulics.Surge{hydraulics.Bath.Begin(7 * manway.Hour), hydraulics.Laundry.Begin(9 * manway.Hour), hydraulics.Flush.Begin(21 * manway.Hour)},
 	}
 	for i := range c {

@@ -11,8 +11,8 @@ import (
 // LidFound is one lid for the crew's message.
 type LidFound struct {
 	Name  string
-	Depth Reading // below grade
-	Note  string  // such as "heavy, two people"
+	Depth manway.Reading // below grade
+	Note  string         // such as "heavy, two people"
 }
 
 // Brief is what the crew is sent before they roll.

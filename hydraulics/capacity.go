@@ -19,18 +19,14 @@ const (
 var climates = [...]string{"10 C or colder", "10 to 20 C", "above 20 C"}
 
 // String is the climate in words.
-func (c Climate) String() string { return wordAt(climates[:], int(c)) }
+func (c Climate) String() string { return manway.Word(climates[:], c) }
 
 // MarshalText is the same as String.
 func (c Climate) MarshalText() ([]byte, error) { return []byte(c.String()), nil }
 
 // UnmarshalText accepts the words of String.
 func (c *Climate) UnmarshalText(text []byte) error {
-	i, err := wordIn("climate", climates[:], text)
-	if err == nil {
-		*c = Climate(i)
-	}
-	return err
+	return manway.ReadWord(c, "climate", climates[:], text)
 }
 
 // Served is who a tank is to serve between two cleanings.

@@ -37,7 +37,7 @@ const (
 var drainStates = [...]string{"part full", "full", "surcharged"}
 
 // String is the state in words.
-func (d DrainState) String() string { return wordAt(drainStates[:], int(d)) }
+func (d DrainState) String() string { return manway.Word(drainStates[:], d) }
 
 // MarshalText is the same as String.
 func (d DrainState) MarshalText() ([]byte, error) { return []byte(d.String()), nil }

@@ -43,11 +43,11 @@ func ExamplePumpOut() {
 	plan, err := hydraulics.PumpOut(hydraulics.Case{
 		Outlet: 48 * manway.Inch,
 		Compartments: []hydraulics.Compartment{
-			{Name: "front", Shape: &shape[0], State: hydraulics.Opened, Level: hydraulics.Read(48 * manway.Inch),
-				Sludge: hydraulics.Read(12 * manway.Inch), Scum: hydraulics.Read(4 * manway.Inch)},
+			{Name: "front", Shape: &shape[0], State: hydraulics.Opened, Level: manway.Read(48 * manway.Inch),
+				Sludge: manway.Read(12 * manway.Inch), Scum: manway.Read(4 * manway.Inch)},
 			{Name: "rear", Shape: &shape[1], Reason: "lid under the deck"},
 		},
-		Dividers: []hydraulics.Divider{{Port: hydraulics.Read(24 * manway.Inch)}},
+		Dividers: []hydraulics.Divider{{Port: manway.Read(24 * manway.Inch)}},
 		Keeps:    []hydraulics.Keep{{Name: "flotation", Judged: true, Level: 10 * manway.Inch}},
 	})
 	if err != nil {
@@ -67,7 +67,7 @@ func ExamplePumpOut() {
 // 22 in of sludge and scum in 72 in are 30 %: more than a quarter.
 func ExampleRule_Trigger() {
 	r, err := hydraulics.RuleEPA.Trigger(hydraulics.Solids{
-		Outlet: 72 * manway.Inch, Sludge: hydraulics.Read(16 * manway.Inch), Scum: hydraulics.Read(6 * manway.Inch),
+		Outlet: 72 * manway.Inch, Sludge: manway.Read(16 * manway.Inch), Scum: manway.Read(6 * manway.Inch),
 	})
 	if err != nil {
 		fmt.Println(err)
@@ -117,8 +117,8 @@ func ExampleDrain_AtFlow() {
 
 func ExampleArrival() {
 	f, err := hydraulics.Arrival(hydraulics.Found{
-		Outlet: 48 * manway.Inch, Level: hydraulics.Read(53 * manway.Inch), Area: 32 * manway.SquareFoot,
-		Runback: hydraulics.Runback{Seen: hydraulics.Yes, Rise: 2 * manway.Inch, Over: 10 * manway.Minute},
+		Outlet: 48 * manway.Inch, Level: manway.Read(53 * manway.Inch), Area: 32 * manway.SquareFoot,
+		Runback: hydraulics.Runback{Seen: manway.Yes, Rise: 2 * manway.Inch, Over: 10 * manway.Minute},
 	})
 	if err != nil {
 		fmt.Println(err)
@@ -135,7 +135,7 @@ func ExampleRoute_Route() {
 	made, _ := tank.New(tank.Spec{Shape: tank.Box{Length: 8 * manway.Foot, Width: 4 * manway.Foot, Height: 5 * manway.Foot}})
 	r, err := hydraulics.Route{
 		Compartments: []*tank.Compartment{&made.Compartments()[0]}, OutletInvert: 48 * manway.Inch,
-		Outlet: hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: 0.02}, InletInvert: hydraulics.Read(51 * manway.Inch),
+		Outlet: hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: 0.02}, InletInvert: manway.Read(51 * manway.Inch),
 		Surges: []hydraulics.Surge{hydraulics.Bath.Begin(7 * manway.Hour), hydraulics.Laundry.Begin(7.5 * manway.Hour)},
 	}.Route()
 	fmt.Println("above the outlet:", r.Peak > 49*manway.Inch, "to the inlet:", r.InletAt.Known, "nothing lost:", r.Imbalance < 1e-9, err)

@@ -29,8 +29,8 @@ func frontAndRear() (front, rear *tank.Compartment) {
 func ExampleCompartment_Layers() {
 	front, _ := frontAndRear()
 	s, err := hydraulics.Compartment{
-		Name: "front", Shape: front, State: hydraulics.Opened, Level: hydraulics.Read(48 * manway.Inch),
-		Sludge: hydraulics.Read(12 * manway.Inch), Scum: hydraulics.Read(4 * manway.Inch),
+		Name: "front", Shape: front, State: hydraulics.Opened, Level: manway.Read(48 * manway.Inch),
+		Sludge: manway.Read(12 * manway.Inch), Scum: manway.Read(4 * manway.Inch),
 	}.Layers(48 * manway.Inch)
 	fmt.Println(s.Scum, s.Clear, s.Sludge, err)
 	// Output: 83.33 gal 666.7 gal 250 gal <nil>
@@ -40,14 +40,14 @@ func ExampleCompartment_Layers() {
 // compartment that is left costs 1.6 of them.
 func ExamplePlan_Skipped() {
 	front, rear := frontAndRear()
-	none := hydraulics.Read(0)
+	none := manway.Read(0)
 	plan, err := hydraulics.PumpOut(hydraulics.Case{
 		Outlet: 48 * manway.Inch,
 		Compartments: []hydraulics.Compartment{
-			{Name: "front", Shape: front, State: hydraulics.Opened, Level: hydraulics.Read(48 * manway.Inch), Sludge: none, Scum: none},
+			{Name: "front", Shape: front, State: hydraulics.Opened, Level: manway.Read(48 * manway.Inch), Sludge: none, Scum: none},
 			{Name: "rear", Shape: rear, Reason: "lid too heavy"},
 		},
-		Dividers: []hydraulics.Divider{{Port: hydraulics.Read(24 * manway.Inch)}},
+		Dividers: []hydraulics.Divider{{Port: manway.Read(24 * manway.Inch)}},
 	})
 	if err != nil {
 		fmt.Println(err)
@@ -75,7 +75,7 @@ func ExampleEmptying_Time() {
 			Temperature: sixty, Vacuum: 24 * manway.InchMercury, Lift: 6 * manway.Foot, UsualRate: 50 * manway.GallonPerMinute,
 			Hose: hydraulics.Hose{Diameter: 4 * manway.Inch, Length: 50 * manway.Foot, Fittings: 1.5},
 		},
-		Compartment: hydraulics.Compartment{Name: "front", Shape: front, State: hydraulics.Opened, Level: hydraulics.Read(48 * manway.Inch)},
+		Compartment: hydraulics.Compartment{Name: "front", Shape: front, State: hydraulics.Opened, Level: manway.Read(48 * manway.Inch)},
 		From:        48 * manway.Inch, To: 12 * manway.Inch,
 	}.Time()
 	fmt.Println(e.Volume, e.Time.Time, err)
@@ -86,7 +86,7 @@ func ExampleEmptying_Time() {
 func ExampleGauge_Read() {
 	front, _ := frontAndRear()
 	g := hydraulics.Gauge{
-		Compartment: hydraulics.Compartment{Name: "front", Shape: front, State: hydraulics.Opened, Level: hydraulics.Read(48 * manway.Inch)},
+		Compartment: hydraulics.Compartment{Name: "front", Shape: front, State: hydraulics.Opened, Level: manway.Read(48 * manway.Inch)},
 		From:        48 * manway.Inch, To: 36 * manway.Inch, Before: 100 * manway.Gallon, After: 325 * manway.Gallon,
 	}
 	r, err := g.Read()
@@ -144,7 +144,7 @@ func ExampleNextPumpOut() {
 	visit := manway.Date{Year: 2026, Month: 3, Day: 15}
 	f, err := hydraulics.NextPumpOut(hydraulics.Measured{
 		Outlet: 48 * manway.Inch, Visit: visit, Rule: hydraulics.RuleEPA,
-		Compartments: []hydraulics.Compartment{{Name: "front", Shape: front, State: hydraulics.Opened, Level: hydraulics.Read(48 * manway.Inch)}},
+		Compartments: []hydraulics.Compartment{{Name: "front", Shape: front, State: hydraulics.Opened, Level: manway.Read(48 * manway.Inch)}},
 	}, hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted}, 1000*manway.Gallon, visit)
 	fmt.Println(f.Method, f.Pumped.Likely, err)
 	// Output: household table 2028-10-15 <nil>

@@ -9,13 +9,13 @@ import (
 // Measured is a tank whose sludge and scum were measured some time after it
 // was pumped.
 type Measured struct {
-	Outlet       manway.Length // outlet invert above the floor
-	DeviceBottom Reading       // bottom of the outlet tee or baffle in the last compartment, above the floor
-	Compartments []Compartment // 1 to 4; those without both layers are left out and counted
-	Last         manway.Date   // of the last pump-out, of all compartments that were measured
-	LastKnown    Certainty     // about: half a year either way; owner says: a year
-	Visit        manway.Date   // of the measurement
-	Rule         Rule          // that says when to pump
+	Outlet       manway.Length  // outlet invert above the floor
+	DeviceBottom manway.Reading // bottom of the outlet tee or baffle in the last compartment, above the floor
+	Compartments []Compartment  // 1 to 4; those without both layers are left out and counted
+	Last         manway.Date    // of the last pump-out, of all compartments that were measured
+	LastKnown    Certainty      // about: half a year either way; owner says: a year
+	Visit        manway.Date    // of the measurement
+	Rule         Rule           // that says when to pump
 }
 
 // Method says what a forecast rests on.
@@ -31,7 +31,7 @@ const (
 var methods = [...]string{"no answer", "measured rate", "household table"}
 
 // String is the method in words.
-func (m Method) String() string { return wordAt(methods[:], int(m)) }
+func (m Method) String() string { return manway.Word(methods[:], m) }
 
 // MarshalText is the same as String.
 func (m Method) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
@@ -92,7 +92,7 @@ func (m Measured) Forecast() (Forecast, error) {
 		s := c.layers(m.Outlet)
 		solids += s.Sludge + s.Scum
 		if i < len(m.Compartments)-1 {
-			of.DeviceBottom = Reading{} // it stands in the last one
+			of.DeviceBottom = manway.Reading{} // it stands in the last one
 		}
 		if k := of.growth(c, 0); k < likely {
 			likely, f.Governs = k, i
@@ -160,7 +160,7 @@ func (m Measured) useAt(c Compartment, s Split, k float64) float64 {
 		scum = m.Outlet - sludge
 	}
 	checks, err := m.Rule.Trigger(Solids{
-		Outlet: m.Outlet, DeviceBottom: m.DeviceBottom, Sludge: Read(sludge), Scum: Read(scum),
+		Outlet: m.Outlet, DeviceBottom: m.DeviceBottom, Sludge: manway.Read(sludge), Scum: manway.Read(scum),
 		Share: Fraction{true, min(float64((s.Sludge+s.Scum)/s.Total)*k, 1)},
 	})
 	if err != nil {
@@ -183,7 +183,7 @@ func (m Measured) useAt(c Compartment, s Split, k float64) float64 {
 func (m Measured) Validate() error {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Outlet", m.Outlet, 6*manway.Inch, 30*manway.Foot)
-	m.DeviceBottom.check(&faults, "DeviceBottom", 0, m.Outlet)
+	m.DeviceBottom.Within(&faults, "DeviceBottom", 0, m.Outlet)
 	manway.WithinCount(&faults, "Compartments", len(m.Compartments), 1, 4)
 	for i, c := range m.Compartments {
 		var of manway.InputErrors

@@ -19,7 +19,7 @@ const (
 var regimes = [...]string{"laminar", "transition", "turbulent"}
 
 // String is the kind of flow in a word.
-func (r Regime) String() string { return wordAt(regimes[:], int(r)) }
+func (r Regime) String() string { return manway.Word(regimes[:], r) }
 
 // MarshalText is the same as String.
 func (r Regime) MarshalText() ([]byte, error) { return []byte(r.String()), nil }

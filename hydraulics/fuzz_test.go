@@ -60,12 +60,12 @@ func FuzzPumpOut(f *testing.F) {
 	f.Fuzz(func(t *testing.T, outlet, level, sludge, scum, port, apart, keep float64, bits uint8) {
 		c := twoCompartments(t, lyingTank(t))
 		c.Outlet = manway.Length(outlet)
-		read := func(v float64, bit uint8) hydraulics.Reading {
-			return hydraulics.Reading{Taken: bits&bit != 0, Length: manway.Length(v)}
+		read := func(v float64, bit uint8) manway.Reading {
+			return manway.Reading{Taken: bits&bit != 0, Length: manway.Length(v)}
 		}
 		c.Compartments[0].Level, c.Compartments[0].Sludge, c.Compartments[0].Scum = read(level, 1), read(sludge, 2), read(scum, 2)
 		c.Compartments[1].State = hydraulics.Opening(bits >> 4 & 3)
-		c.Compartments[1].Level, c.Compartments[1].Sludge, c.Compartments[1].Scum = read(level, 8), hydraulics.Reading{}, hydraulics.Reading{}
+		c.Compartments[1].Level, c.Compartments[1].Sludge, c.Compartments[1].Scum = read(level, 8), manway.Reading{}, manway.Reading{}
 		c.Dividers[0] = hydraulics.Divider{Port: read(port, 4), Judged: bits&8 != 0, Difference: manway.Length(apart)}
 		c.Keeps = []hydraulics.Keep{{Name: "flotation", Judged: bits&64 != 0, Level: manway.Length(keep)}}
 		p, err := hydraulics.PumpOut(c)
@@ -91,8 +91,8 @@ func FuzzRoute(f *testing.F) {
 	f.Fuzz(func(t *testing.T, outlet, open, base, surge, start, step, over float64) {
 		r := dayRoute(t, lyingTank(t))
 		r.OutletInvert, r.Outlet.Open, r.Base = manway.Length(outlet), open, manway.Flow(base)
-		r.Start = hydraulics.Read(manway.Length(start))
-		r.InletInvert = hydraulics.Reading{}
+		r.Start = manway.Read(manway.Length(start))
+		r.InletInvert = manway.Reading{}
 		r.Slots[0].Invert = manway.Length(outlet) / 2
 		r.Surges = []hydraulics.Surge{{Over: manway.Minute, Volume: manway.Volume(surge)}}
 		r.Step, r.Over = manway.Duration(step), manway.Duration(math.Min(over, 7200))
@@ -123,7 +123,7 @@ func FuzzTables(f *testing.F) {
 			t.Fatalf("%v is no date", date)
 		}
 		for _, rule := range hydraulics.Rules() {
-			r, err := rule.Trigger(hydraulics.Solids{Outlet: manway.Length(a), DeviceBottom: hydraulics.Read(manway.Length(b)), Level: hydraulics.Read(manway.Length(c)), Sludge: hydraulics.Read(manway.Length(d)), Scum: hydraulics.Read(manway.Length(d))})
+			r, err := rule.Trigger(hydraulics.Solids{Outlet: manway.Length(a), DeviceBottom: manway.Read(manway.Length(b)), Level: manway.Read(manway.Length(c)), Sludge: manway.Read(manway.Length(d)), Scum: manway.Read(manway.Length(d))})
 			for _, check := range r.List() {
 				finite(t, err, check.Demand, check.Capacity)
 			}

@@ -7,33 +7,6 @@ import (
 	"manway.example/manway"
 )
 
-// Answer is yes, no or unknown. The zero value is unknown.
-type Answer uint8
-
-// The answers.
-const (
-	NotAsked Answer = iota
-	No
-	Yes
-)
-
-var answers = [...]string{"unknown", "no", "yes"}
-
-// String is unknown, no or yes.
-func (a Answer) String() string { return wordAt(answers[:], int(a)) }
-
-// MarshalText is the same as String.
-func (a Answer) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
-
-// UnmarshalText accepts unknown, no and yes.
-func (a *Answer) UnmarshalText(text []byte) error {
-	i, err := wordIn("answer", answers[:], text)
-	if err == nil {
-		*a = Answer(i)
-	}
-	return err
-}
-
 // Span is a time that is known or not.
 type Span struct {
 	Known bool
@@ -42,11 +15,11 @@ type Span struct {
 
 // Household is who lives on the tank, as far as it is known.
 type Household struct {
-	People      int       // 1 or more; 0 where PeopleKnown is Unknown
-	PeopleKnown Certainty // About and OwnerSays are taken as one person either way
-	Bedrooms    int       // used where people are unknown: one to two people each; 0: not known
-	Grinder     Answer    // garbage grinder; unknown: its effect stands in the low end
-	Months      int       // of the year lived in, 1 to 12; 0: not known, the whole year is taken
+	People      int           // 1 or more; 0 where PeopleKnown is Unknown
+	PeopleKnown Certainty     // About and OwnerSays are taken as one person either way
+	Bedrooms    int           // used where people are unknown: one to two people each; 0: not known
+	Grinder     manway.Answer // garbage grinder; unknown: its effect stands in the low end
+	Months      int           // of the year lived in, 1 to 12; 0: not known, the whole year is taken
 }
 
 // What a garbage grinder adds to the solids: 30 % by extension texts, and half
@@ -104,10 +77,10 @@ func (h Household) Interval(tank manway.Volume) (HouseholdInterval, error) {
 	} else {
 		r.Assumed |= manway.AssumedYearRound
 	}
-	if h.Grinder == Yes {
+	if h.Grinder == manway.Yes {
 		likely = grinderLoad
 	}
-	if h.Grinder != No {
+	if h.Grinder != manway.No {
 		low = grinderLoadHigh
 	}
 	if _, err := Interval(1, tank); err != nil {
@@ -164,9 +137,7 @@ func (h Household) Validate() error {
 	if h.PeopleKnown > Counted {
 		faults.Add("PeopleKnown", h.PeopleKnown.String(), "unknown, owner says, about or counted")
 	}
-	if h.Grinder > Yes {
-		faults.Add("Grinder", h.Grinder.String(), "unknown, no or yes")
-	}
+	faults.Under("Grinder", h.Grinder.Validate())
 	manway.WithinCount(&faults, "Bedrooms", h.Bedrooms, 0, 50)
 	manway.WithinCount(&faults, "Months", h.Months, 0, 12)
 	return faults.Err()

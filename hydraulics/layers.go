@@ -1,6 +1,8 @@
 package hydraulics
 
 import (
+	"strconv"
+
 	"manway.example/manway"
 	"manway.example/manway/tank"
 )
@@ -20,18 +22,14 @@ const (
 var openings = [...]string{"not opened", "cleanout only", "opened"}
 
 // String is the state in words.
-func (o Opening) String() string { return wordAt(openings[:], int(o)) }
+func (o Opening) String() string { return manway.Word(openings[:], o) }
 
 // MarshalText is the same as String.
 func (o Opening) MarshalText() ([]byte, error) { return []byte(o.String()), nil }
 
 // UnmarshalText accepts the words of String.
 func (o *Opening) UnmarshalText(text []byte) error {
-	i, err := wordIn("opening", openings[:], text)
-	if err == nil {
-		*o = Opening(i)
-	}
-	return err
+	return manway.ReadWord(o, "opening", openings[:], text)
 }
 
 // Compartment is one compartment as it was found. Shape is a compartment of a
@@ -42,9 +40,9 @@ type Compartment struct {
 	Shape  *tank.Compartment
 	State  Opening
 	Reason string // why it was not opened, for the ticket
-	Level  Reading
-	Sludge Reading // thickness on the floor
-	Scum   Reading // thickness, the surface being its top
+	Level  manway.Reading
+	Sludge manway.Reading // thickness on the floor
+	Scum   manway.Reading // thickness, the surface being its top
 }
 
 // Split is the gallons of one compartment in three layers. Where a layer was
@@ -117,14 +115,17 @@ func (c Compartment) validate(faults *manway.InputErrors, level manway.Length) {
 	}
 	height := c.height()
 	manway.Within(faults, "Level", level, 0, height)
-	c.Level.check(faults, "Level", 0, height+20*manway.Foot)
+	c.Level.Within(faults, "Level", 0, height+20*manway.Foot)
 	if c.State == NotOpened && (c.Level.Taken || c.Sludge.Taken || c.Scum.Taken) {
 		faults.Add("State", c.State.String(), "opened or cleanout only where something was read in it")
 	}
 	top := max(level, min(c.Level.Length, height))
-	c.Sludge.check(faults, "Sludge", 0, top)
-	c.Scum.check(faults, "Scum", 0, top)
+	c.Sludge.Within(faults, "Sludge", 0, top)
+	c.Scum.Within(faults, "Scum", 0, top)
 	if c.Sludge.Taken && c.Scum.Taken && c.Sludge.Length+c.Scum.Length > top*(1+1e-9) {
 		faults.Add("Scum", c.Scum.Length.String(), "sludge and scum together at most the depth of "+top.String())
 	}
 }
+
+// indexed is the path of one element of a list.
+func indexed(field string, i int) string { return field + "[" + strconv.Itoa(i) + "]" }

@@ -172,7 +172,7 @@ func TestForecast(t *testing.T) {
 	}
 	m := hydraulics.Measured{Outlet: c.Outlet, Compartments: c.Compartments[:1], Last: day(2022, 1, 1), LastKnown: hydraulics.Counted, Visit: day(2024, 1, 1),
 		Rule: hydraulics.Rule{Name: "half", Share: 0.5, Source: manway.Citation{Source: manway.Practice}}}
-	m.Compartments[0].Sludge, m.Compartments[0].Scum = hydraulics.Read(9*manway.Inch), hydraulics.Read(3*manway.Inch)
+	m.Compartments[0].Sludge, m.Compartments[0].Scum = manway.Read(9*manway.Inch), manway.Read(3*manway.Inch)
 	f := must[hydraulics.Forecast](t)(m.Forecast()) // 12 of 24 in in two years of 730 days: two more
 	if f.Method != hydraulics.ByMeasuredRate || math.Abs(f.Growth-2) > 1e-9 || f.Due || f.Likely.Year != 2025 || f.Likely.Month != 12 && f.Likely != day(2026, 1, 1) {
 		t.Errorf("%+v", f)
@@ -180,12 +180,12 @@ func TestForecast(t *testing.T) {
 	if !f.Low.Before(f.Likely) || !f.Likely.Before(f.High) {
 		t.Errorf("low %v, likely %v, high %v", f.Low, f.Likely, f.High)
 	}
-	m.Compartments[0].Sludge = hydraulics.Read(23 * manway.Inch)
+	m.Compartments[0].Sludge = manway.Read(23 * manway.Inch)
 	if f = must[hydraulics.Forecast](t)(m.Forecast()); !f.Due || f.Likely != m.Visit || math.Abs(f.Growth-24./26) > 1e-9 || f.Pumped.Likely != day(2025, 11, 1) {
 		t.Errorf("26 of 24 in: %+v", f)
 	}
 	m.LastKnown = hydraulics.Unknown
-	h := hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: hydraulics.No, Months: 12}
+	h := hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: manway.No, Months: 12}
 	f = must[hydraulics.Forecast](t)(hydraulics.NextPumpOut(m, h, 1000*manway.Gallon, m.Visit))
 	if f.Method != hydraulics.ByTable || f.Pumped.Likely.String() != "2026-08-01" || !f.Likely.IsZero() {
 		t.Errorf("by the table: %+v", f)

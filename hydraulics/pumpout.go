@@ -18,9 +18,9 @@ type Keep struct {
 
 // Divider is the partition between two compartments.
 type Divider struct {
-	Port       Reading       // invert of the transfer opening above the floor; the fuller side drains down to it. Not taken: no opening is counted
-	Judged     bool          // Difference is known
-	Difference manway.Length // greatest difference of level that it is shown to carry; 0: none
+	Port       manway.Reading // invert of the transfer opening above the floor; the fuller side drains down to it. Not taken: no opening is counted
+	Judged     bool           // Difference is known
+	Difference manway.Length  // greatest difference of level that it is shown to carry; 0: none
 }
 
 // Case is a tank to be pumped: compartments from the inlet to the outlet and
@@ -46,7 +46,7 @@ const (
 var heldBy = [...]string{"drawn to the floor", "level not to go below", "partition", "not opened for pumping"}
 
 // String is the reason in words.
-func (h HeldBy) String() string { return wordAt(heldBy[:], int(h)) }
+func (h HeldBy) String() string { return manway.Word(heldBy[:], h) }
 
 // MarshalText is the same as String.
 func (h HeldBy) MarshalText() ([]byte, error) { return []byte(h.String()), nil }
@@ -352,7 +352,7 @@ func (c Case) Validate() error {
 	}
 	for i, d := range c.Dividers {
 		var of manway.InputErrors
-		d.Port.check(&of, "Port", 0, 30*manway.Foot)
+		d.Port.Within(&of, "Port", 0, 30*manway.Foot)
 		if d.Judged {
 			manway.Within(&of, "Difference", d.Difference, 0, 30*manway.Foot)
 		}

@@ -77,9 +77,9 @@ func TestRefusals(t *testing.T) {
 	refusals(t, hydraulics.WaterTest{Area: 30 * manway.SquareFoot, Liquid: 1000 * manway.Gallon, Wetted: 10, Change: manway.Inch, Over: manway.Day, Design: 300 * manway.GallonPerDay},
 		func(w hydraulics.WaterTest) error { _, err := w.Result(); return err })
 	refusals(t, hydraulics.Served{People: 5, PerPerson: 180 * manway.LitrePerDay, Years: 1}, func(s hydraulics.Served) error { _, err := s.PeruSizing(); return err })
-	refusals(t, hydraulics.Solids{Outlet: 48 * manway.Inch, DeviceBottom: hydraulics.Read(1), DeviceTop: hydraulics.Read(1.3), Level: hydraulics.Read(1.2), Sludge: hydraulics.Read(0.2), Scum: hydraulics.Read(0.1), Share: hydraulics.Fraction{Known: true, Value: 0.2}},
+	refusals(t, hydraulics.Solids{Outlet: 48 * manway.Inch, DeviceBottom: manway.Read(1), DeviceTop: manway.Read(1.3), Level: manway.Read(1.2), Sludge: manway.Read(0.2), Scum: manway.Read(0.1), Share: hydraulics.Fraction{Known: true, Value: 0.2}},
 		func(s hydraulics.Solids) error { _, err := hydraulics.RuleNebraska.Trigger(s); return err })
-	refusals(t, hydraulics.Found{Outlet: 1.2, Inlet: hydraulics.Read(1.3), Level: hydraulics.Read(1.3), Area: 3, Runback: hydraulics.Runback{Seen: hydraulics.Yes, Rise: 0.1, Over: 600}, SincePumped: hydraulics.Span{Known: true, Time: 1e8}},
+	refusals(t, hydraulics.Found{Outlet: 1.2, Inlet: manway.Read(1.3), Level: manway.Read(1.3), Area: 3, Runback: hydraulics.Runback{Seen: manway.Yes, Rise: 0.1, Over: 600}, SincePumped: hydraulics.Span{Known: true, Time: 1e8}},
 		func(f hydraulics.Found) error { _, err := hydraulics.Arrival(f); return err })
 }
 

@@ -41,9 +41,9 @@ type Route struct {
 	Slots        []Slot              // one fewer
 	OutletInvert manway.Length       // above the floor
 	Outlet       Outlet
-	InletInvert  Reading // marks a time, and where Spill is not taken nothing else
-	Spill        Reading // level at which liquid leaves another way (floor drain, lid); not taken: the roof
-	Start        Reading // level in all compartments; not taken: the outlet invert
+	InletInvert  manway.Reading // marks a time, and where Spill is not taken nothing else
+	Spill        manway.Reading // level at which liquid leaves another way (floor drain, lid); not taken: the roof
+	Start        manway.Reading // level in all compartments; not taken: the outlet invert
 	Base         manway.Flow
 	Surges       []Surge         // at most 1,000
 	Over         manway.Duration // 1 min to 31 d; 0: a day
@@ -116,9 +116,9 @@ func (r Route) Validate() error {
 	}
 	if !math.IsInf(float64(height), 1) {
 		manway.Within(&faults, "OutletInvert", r.OutletInvert, 1*manway.Inch, height-manway.Inch/10)
-		r.InletInvert.check(&faults, "InletInvert", 0, height)
-		r.Spill.check(&faults, "Spill", r.OutletInvert, height)
-		r.Start.check(&faults, "Start", 0, height)
+		r.InletInvert.Within(&faults, "InletInvert", 0, height)
+		r.Spill.Within(&faults, "Spill", r.OutletInvert, height)
+		r.Start.Within(&faults, "Start", 0, height)
 	}
 	for i, s := range r.Slots {
 		manway.Within(&faults, indexed("Slots", i)+".Area", s.Area, 1*manway.SquareInch, 50*manway.SquareFoot)

@@ -23,7 +23,7 @@ func TestResultsSayWhereTheyComeFrom(t *testing.T) {
 	interval := must[hydraulics.HouseholdInterval](t)(house.Interval(1000 * manway.Gallon))
 	chamber := hydraulics.Chamber{Area: 17.5 * manway.SquareFoot, Off: 10 * manway.Inch, On: 16 * manway.Inch, Alarm: 20 * manway.Inch, Top: 40 * manway.Inch}
 	dosing := must[hydraulics.Dosing](t)(chamber.Dosing(300*manway.GallonPerDay, 0.5))
-	finding := must[hydraulics.Finding](t)(hydraulics.Arrival(hydraulics.Found{Outlet: 48 * manway.Inch, Level: hydraulics.Read(1), Area: 3, Runback: hydraulics.Runback{Seen: hydraulics.Yes, Rise: 0.1, Over: 60}}))
+	finding := must[hydraulics.Finding](t)(hydraulics.Arrival(hydraulics.Found{Outlet: 48 * manway.Inch, Level: manway.Read(1), Area: 3, Runback: hydraulics.Runback{Seen: manway.Yes, Rise: 0.1, Over: 60}}))
 	flow := must[hydraulics.DrainFlow](t)(drain.AtDepth(2 * manway.Inch))
 	size := must[hydraulics.Sizing](t)(hydraulics.Served{People: 5, PerPerson: 180 * manway.LitrePerDay, Years: 1}.BrazilSizing(manway.LitrePerDay))
 	for name, basis := range map[string][]manway.Citation{
@@ -63,7 +63,7 @@ func TestSkippedCostsYears(t *testing.T) {
 	c.Compartments[1] = hydraulics.Compartment{Name: "rear", Shape: c.Compartments[1].Shape}
 	c.Dividers[0] = hydraulics.Divider{Judged: true, Difference: 5 * manway.Foot}
 	p := must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
-	h := hydraulics.Household{People: 3, PeopleKnown: hydraulics.Counted, Grinder: hydraulics.No, Months: 12}
+	h := hydraulics.Household{People: 3, PeopleKnown: hydraulics.Counted, Grinder: manway.No, Months: 12}
 	s := must[hydraulics.Skipped](t)(p.Skipped(h))
 	front := must[manway.Duration](t)(hydraulics.Interval(3, p.Compartments[0].Capacity))
 	all := must[manway.Duration](t)(hydraulics.Interval(3, p.Compartments[0].Capacity+p.Compartments[1].Capacity))
@@ -145,7 +145,7 @@ func TestBrief(t *testing.T) {
 	c := twoCompartments(t, boxTank(t, 1))
 	c.Compartments[1] = hydraulics.Compartment{Name: "rear", Shape: c.Compartments[1].Shape, State: hydraulics.CleanoutOnly}
 	c.Keeps = []hydraulics.Keep{{Name: "flotation", Judged: true, Level: 20.3 * manway.Inch, Assumed: manway.AssumedGroundwaterAtGrade | manway.AssumedSoil}, {Name: "walls"}}
-	b := hydraulics.Brief{Plan: must[hydraulics.Plan](t)(hydraulics.PumpOut(c)), Lids: []hydraulics.LidFound{{Name: "front", Depth: hydraulics.Read(8 * manway.Inch), Note: "two people"}, {Name: "rear"}}}
+	b := hydraulics.Brief{Plan: must[hydraulics.Plan](t)(hydraulics.PumpOut(c)), Lids: []hydraulics.LidFound{{Name: "front", Depth: manway.Read(8 * manway.Inch), Note: "two people"}, {Name: "rear"}}}
 	lines := b.Lines(manway.US)
 	for i, want := range []string{"front, 8 in down (two people); rear, depth not measured", "rear cleanout only", "lift not reckoned", "DO NOT GO BELOW 1 ft 8 1/2 in above the floor (flotation; groundwater not known, taken at grade; 1 more value not measured); not judged: walls", "room not said"} {
 		if !strings.Contains(lines[i], want) {

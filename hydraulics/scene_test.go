@@ -42,8 +42,8 @@ func twoCompartments(t testing.TB, made *tank.Tank) hydraulics.Case {
 	return hydraulics.Case{
 		Outlet: 48 * manway.Inch,
 		Compartments: []hydraulics.Compartment{
-			{Name: "front", Shape: &c[0], State: hydraulics.Opened, Level: hydraulics.Read(49 * manway.Inch), Sludge: hydraulics.Read(14 * manway.Inch), Scum: hydraulics.Read(4 * manway.Inch)},
-			{Name: "rear", Shape: &c[1], State: hydraulics.Opened, Level: hydraulics.Read(48 * manway.Inch), Sludge: hydraulics.Read(5 * manway.Inch), Scum: hydraulics.Read(0)},
+			{Name: "front", Shape: &c[0], State: hydraulics.Opened, Level: manway.Read(49 * manway.Inch), Sludge: manway.Read(14 * manway.Inch), Scum: manway.Read(4 * manway.Inch)},
+			{Name: "rear", Shape: &c[1], State: hydraulics.Opened, Level: manway.Read(48 * manway.Inch), Sludge: manway.Read(5 * manway.Inch), Scum: manway.Read(0)},
 		},
 		Dividers: make([]hydraulics.Divider, 1),
 	}

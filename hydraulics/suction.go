@@ -1,8 +1,6 @@
 package hydraulics
 
-import (
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
 // Suction is a vacuum truck drawing from a tank.
 type Suction struct {
@@ -29,7 +27,7 @@ const (
 var liftings = [...]string{"cannot lift", "flow by the head that is left", "flow by the truck's usual rate"}
 
 // String is the state in words.
-func (l Lifting) String() string { return wordAt(liftings[:], int(l)) }
+func (l Lifting) String() string { return manway.Word(liftings[:], l) }
 
 // MarshalText is the same as String.
 func (l Lifting) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
@@ -70,9 +68,9 @@ func (s Suction) Pull() (Pull, error) {
 func (s Suction) checked() (Water, manway.Pressure, error) {
 	var faults manway.InputErrors
 	air, err := Atmosphere(s.Altitude)
-	also(&faults, err)
+	faults.Under("", err)
 	w, err := WaterAt(s.Temperature)
-	also(&faults, err)
+	faults.Under("", err)
 	manway.Within(&faults, "Vacuum", s.Vacuum, 1*manway.InchMercury, 30*manway.InchMercury)
 	manway.Within(&faults, "Lift", s.Lift, 0, 60*manway.Foot)
 	var hose manway.InputErrors

@@ -106,7 +106,7 @@ func TestDecisionFigures(t *testing.T) {
 	rows := reftable.Load(t, "hydraulics.csv").Under("decide-")
 	quarter := hydraulics.Rule{Name: "share 25 %", Share: 0.25}
 	solids := func(row reftable.Row) hydraulics.Solids {
-		return hydraulics.Solids{Outlet: length(t, row, "depth"), Sludge: hydraulics.Read(length(t, row, "sludge")), Scum: hydraulics.Read(length(t, row, "scum"))}
+		return hydraulics.Solids{Outlet: length(t, row, "depth"), Sludge: manway.Read(length(t, row, "sludge")), Scum: manway.Read(length(t, row, "scum"))}
 	}
 	for _, row := range rows.With("quantity", "pump") {
 		r := must[hydraulics.TriggerResult](t)(quarter.Trigger(solids(row)))
@@ -124,7 +124,7 @@ func TestDecisionFigures(t *testing.T) {
 		// Use is 1 at the greatest depth of solids: scale a tenth of it up.
 		rule := hydraulics.Rule{Name: "30 %", Share: row.Float(t, "share")}
 		tenth := length(t, row, "depth") / 10
-		r := must[hydraulics.TriggerResult](t)(rule.Trigger(hydraulics.Solids{Outlet: length(t, row, "depth"), Sludge: hydraulics.Read(tenth), Scum: hydraulics.Read(0)}))
+		r := must[hydraulics.TriggerResult](t)(rule.Trigger(hydraulics.Solids{Outlet: length(t, row, "depth"), Sludge: manway.Read(tenth), Scum: manway.Read(0)}))
 		use, ok := r.Checks[0].Use()
 		if !ok {
 			t.Fatal("no use")
@@ -137,7 +137,7 @@ func TestDecisionFigures(t *testing.T) {
 		f := must[hydraulics.Forecast](t)(hydraulics.Measured{
 			Outlet: length(t, row, "depth"), Rule: rule, LastKnown: hydraulics.Counted,
 			Last: visit.AddMonths(-int(row.Float(t, "months"))), Visit: visit,
-			Compartments: []hydraulics.Compartment{{Shape: &boxTank(t, 0).Compartments()[0], State: hydraulics.Opened, Sludge: hydraulics.Read(length(t, row, "solids")), Scum: hydraulics.Read(0)}},
+			Compartments: []hydraulics.Compartment{{Shape: &boxTank(t, 0).Compartments()[0], State: hydraulics.Opened, Sludge: manway.Read(length(t, row, "solids")), Scum: manway.Read(0)}},
 		}.Forecast())
 		row.Check(t, row.Float(t, "months")*f.Growth)
 	}

@@ -54,14 +54,14 @@ func TestHousehold(t *testing.T) {
 		house             hydraulics.Household
 		low, likely, high float64 // 0: no answer
 	}{
-		{"counted, no grinder", hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: hydraulics.No}, 2.6, 2.6, 2.6},
-		{"grinder", hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: hydraulics.Yes}, 1.73, 2.0, 2.0},
+		{"counted, no grinder", hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: manway.No}, 2.6, 2.6, 2.6},
+		{"grinder", hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: manway.Yes}, 1.73, 2.0, 2.0},
 		{"grinder unknown", hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted}, 1.73, 2.6, 2.6},
-		{"about", hydraulics.Household{People: 4, PeopleKnown: hydraulics.About, Grinder: hydraulics.No}, 2.0, 2.6, 3.7},
-		{"half the year", hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: hydraulics.No, Months: 6}, 5.2, 5.2, 5.2},
-		{"bedrooms", hydraulics.Household{Bedrooms: 3, Grinder: hydraulics.No}, 1.5, 1.5, 3.7},
+		{"about", hydraulics.Household{People: 4, PeopleKnown: hydraulics.About, Grinder: manway.No}, 2.0, 2.6, 3.7},
+		{"half the year", hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: manway.No, Months: 6}, 5.2, 5.2, 5.2},
+		{"bedrooms", hydraulics.Household{Bedrooms: 3, Grinder: manway.No}, 1.5, 1.5, 3.7},
 		{"unknown", hydraulics.Household{}, 0, 0, 0},
-		{"owner says ten", hydraulics.Household{People: 10, PeopleKnown: hydraulics.OwnerSays, Grinder: hydraulics.No}, 0, 0.7, 0.8},
+		{"owner says ten", hydraulics.Household{People: 10, PeopleKnown: hydraulics.OwnerSays, Grinder: manway.No}, 0, 0.7, 0.8},
 	} {
 		r, err := c.house.Interval(gal)
 		if err != nil {
@@ -155,7 +155,7 @@ func TestNotOpened(t *testing.T) {
 	if want := p.Compartments[0].Capacity - sludge; math.Abs(float64(p.Clean-want)) > 1e-9 {
 		t.Errorf("next interval counts on %v, want the front's %v less its sludge", p.Clean, want)
 	}
-	c.Dividers[0].Port = hydraulics.Read(20 * manway.Inch)
+	c.Dividers[0].Port = manway.Read(20 * manway.Inch)
 	p = must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
 	if front, back := p.Compartments[0], p.Compartments[1]; math.Abs(float64(front.To-8*manway.Inch)) > 1e-9 || math.Abs(float64(back.To-20*manway.Inch)) > 1e-9 {
 		t.Errorf("port at 20 in: front to %v, rear to %v; want 8 in and 20 in", front.To, back.To)
@@ -163,7 +163,7 @@ func TestNotOpened(t *testing.T) {
 	if !p.Cautions.Has(manway.UnequalLevels | manway.MayFloat | manway.MayCave) {
 		t.Errorf("cautions %v", p.Cautions)
 	}
-	c.Compartments[1].Sludge = hydraulics.Read(3 * manway.Inch)
+	c.Compartments[1].Sludge = manway.Read(3 * manway.Inch)
 	if _, err := hydraulics.PumpOut(c); err == nil {
 		t.Error("sludge read in a compartment that was not opened is accepted")
 	}
@@ -171,22 +171,22 @@ func TestNotOpened(t *testing.T) {
 
 func TestArrivalPointsTo(t *testing.T) {
 	base := hydraulics.Found{Outlet: 48 * manway.Inch, Area: 32 * manway.SquareFoot}
-	ran := hydraulics.Runback{Seen: hydraulics.Yes, Rise: 3 * manway.Inch, Over: 10 * manway.Minute}
+	ran := hydraulics.Runback{Seen: manway.Yes, Rise: 3 * manway.Inch, Over: 10 * manway.Minute}
 	for _, c := range []struct {
 		name  string
-		level hydraulics.Reading
+		level manway.Reading
 		run   hydraulics.Runback
 		since hydraulics.Span
 		want  hydraulics.PointsTo
 	}{
-		{"not read", hydraulics.Reading{}, ran, hydraulics.Span{}, hydraulics.LevelNotRead},
-		{"at the outlet", hydraulics.Read(49 * manway.Inch), ran, hydraulics.Span{}, hydraulics.AtOutlet},
-		{"low", hydraulics.Read(40 * manway.Inch), hydraulics.Runback{}, hydraulics.Span{}, hydraulics.LeakOut},
-		{"low, pumped yesterday", hydraulics.Read(40 * manway.Inch), hydraulics.Runback{}, hydraulics.Span{Known: true, Time: manway.Day}, hydraulics.StillFilling},
-		{"low, pumped last year", hydraulics.Read(40 * manway.Inch), hydraulics.Runback{}, hydraulics.Span{Known: true, Time: manway.Year}, hydraulics.LeakOut},
-		{"high with runback", hydraulics.Read(53 * manway.Inch), ran, hydraulics.Span{}, hydraulics.FieldNotTaking},
-		{"high without", hydraulics.Read(53 * manway.Inch), hydraulics.Runback{Seen: hydraulics.No}, hydraulics.Span{}, hydraulics.OutletHeldUp},
-		{"high, not watched", hydraulics.Read(53 * manway.Inch), hydraulics.Runback{}, hydraulics.Span{}, hydraulics.HighNotDecided},
+		{"not read", manway.Reading{}, ran, hydraulics.Span{}, hydraulics.LevelNotRead},
+		{"at the outlet", manway.Read(49 * manway.Inch), ran, hydraulics.Span{}, hydraulics.AtOutlet},
+		{"low", manway.Read(40 * manway.Inch), hydraulics.Runback{}, hydraulics.Span{}, hydraulics.LeakOut},
+		{"low, pumped yesterday", manway.Read(40 * manway.Inch), hydraulics.Runback{}, hydraulics.Span{Known: true, Time: manway.Day}, hydraulics.StillFilling},
+		{"low, pumped last year", manway.Read(40 * manway.Inch), hydraulics.Runback{}, hydraulics.Span{Known: true, Time: manway.Year}, hydraulics.LeakOut},
+		{"high with runback", manway.Read(53 * manway.Inch), ran, hydraulics.Span{}, hydraulics.FieldNotTaking},
+		{"high without", manway.Read(53 * manway.Inch), hydraulics.Runback{Seen: manway.No}, hydraulics.Span{}, hydraulics.OutletHeldUp},
+		{"high, not watched", manway.Read(53 * manway.Inch), hydraulics.Runback{}, hydraulics.Span{}, hydraulics.HighNotDecided},
 	} {
 		f := base
 		f.Level, f.Runback, f.SincePumped = c.level, c.run, c.since
@@ -199,7 +199,7 @@ func TestArrivalPointsTo(t *testing.T) {
 		}
 	}
 	f := base
-	f.Level, f.Runback = hydraulics.Read(53*manway.Inch), ran
+	f.Level, f.Runback = manway.Read(53*manway.Inch), ran
 	r := must[hydraulics.Finding](t)(hydraulics.Arrival(f))
 	perInch := 32. * 1728 / 12 / 231 // gal
 	if got := r.Over.In(manway.Gallon); math.Abs(got-5*perInch) > 1e-9 {

@@ -1,8 +1,6 @@
 package hydraulics
 
-import (
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
 // Rule is a published rule that says when solids must be pumped. A clearance
 // of 0 means that the rule does not speak of it.
@@ -48,13 +46,13 @@ func RuleNamed(name string) (Rule, bool) {
 // device, all as heights above the floor or thicknesses. A reading that was not
 // taken leaves the checks that need it not judged.
 type Solids struct {
-	Outlet       manway.Length // outlet invert above the floor: the liquid depth
-	DeviceBottom Reading       // bottom of the outlet tee or baffle above the floor
-	DeviceTop    Reading       // its top above the floor
-	Level        Reading       // surface as found, the top of scum, above the floor
-	Sludge       Reading       // thickness on the floor
-	Scum         Reading       // thickness
-	Share        Fraction      // sludge and scum over liquid volume; not known: rules by volume are not judged
+	Outlet       manway.Length  // outlet invert above the floor: the liquid depth
+	DeviceBottom manway.Reading // bottom of the outlet tee or baffle above the floor
+	DeviceTop    manway.Reading // its top above the floor
+	Level        manway.Reading // surface as found, the top of scum, above the floor
+	Sludge       manway.Reading // thickness on the floor
+	Scum         manway.Reading // thickness
+	Share        Fraction       // sludge and scum over liquid volume; not known: rules by volume are not judged
 }
 
 // Fraction is a share that is known or not.
@@ -201,11 +199,11 @@ func (s Solids) surface() manway.Length {
 func (s Solids) Validate() error {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Outlet", s.Outlet, 6*manway.Inch, 30*manway.Foot)
-	s.DeviceBottom.check(&faults, "DeviceBottom", 0, s.Outlet)
-	s.DeviceTop.check(&faults, "DeviceTop", s.Outlet, 40*manway.Foot)
-	s.Level.check(&faults, "Level", 0, 40*manway.Foot)
-	s.Sludge.check(&faults, "Sludge", 0, s.surface())
-	s.Scum.check(&faults, "Scum", 0, s.surface())
+	s.DeviceBottom.Within(&faults, "DeviceBottom", 0, s.Outlet)
+	s.DeviceTop.Within(&faults, "DeviceTop", s.Outlet, 40*manway.Foot)
+	s.Level.Within(&faults, "Level", 0, 40*manway.Foot)
+	s.Sludge.Within(&faults, "Sludge", 0, s.surface())
+	s.Scum.Within(&faults, "Scum", 0, s.surface())
 	if s.Sludge.Taken && s.Scum.Taken && s.Sludge.Length+s.Scum.Length > s.surface()*(1+1e-9) {
 		faults.Add("Scum", s.Scum.Length.String(), "sludge and scum together at most the depth of "+s.surface().String())
 	}

@@ -24,14 +24,14 @@ const (
 var airClasses = [...]string{"", "C1", "C2", "C3", "C4", "C5", "CX"}
 
 // String is C1 to CX.
-func (c AirClass) String() string { return word(airClasses[:], int(c)) }
+func (c AirClass) String() string { return manway.Word(airClasses[:], c) }
 
 // MarshalText is the same as String.
 func (c AirClass) MarshalText() ([]byte, error) { return []byte(c.String()), nil }
 
 // UnmarshalText accepts C1 to CX.
 func (c *AirClass) UnmarshalText(text []byte) error {
-	return readWord(c, "air class", airClasses[:], text)
+	return manway.ReadWord(c, "air class", airClasses[:], text)
 }
 
 // Metal is the metal that corrodes.
@@ -46,13 +46,13 @@ const (
 var metals = [...]string{"steel", "zinc"}
 
 // String is steel or zinc.
-func (m Metal) String() string { return word(metals[:], int(m)) }
+func (m Metal) String() string { return manway.Word(metals[:], m) }
 
 // MarshalText is the same as String.
 func (m Metal) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
 
 // UnmarshalText accepts steel and zinc.
-func (m *Metal) UnmarshalText(text []byte) error { return readWord(m, "metal", metals[:], text) }
+func (m *Metal) UnmarshalText(text []byte) error { return manway.ReadWord(m, "metal", metals[:], text) }
 
 // firstYear is the corrosion of the first year in micrometres, least and most
 // of each class (ISO 9223:2012 Table 2).

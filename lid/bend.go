@@ -91,10 +91,8 @@ func (c BendCase) Validate() error {
 func (l Lid) Bend(c BendCase) (Bending, error) {
 	var faults manway.InputErrors
 	w, err := l.Weigh()
-	appendFaults(&faults, err)
-	if err := c.Validate(); err != nil {
-		faults = append(faults, err.(manway.InputErrors)...)
-	}
+	faults.Under("", err)
+	faults.Under("", c.Validate())
 	if c.Span > l.across() {
 		faults.Add("Span", text(c.Span), "at most the lid's width, "+text(l.across()))
 	}

@@ -121,7 +121,7 @@ func ExampleLid_CheckHandle() {
 func ExampleLid_CheckGuard() {
 	rule, _ := lid.GuardRuleOf("in-16-41-25-3")
 	r, err := lid.Lid{Shape: lid.Disc, Diameter: 24 * manway.Inch, Thickness: 3 * manway.Inch}.CheckGuard(lid.Guard{
-		Opening: 20 * manway.Inch, DepthKnown: true, Fastened: lid.No, Locked: lid.No, Secondary: lid.No,
+		Opening: 20 * manway.Inch, DepthKnown: true, Fastened: manway.No, Locked: manway.No, Secondary: manway.No,
 	}, []lid.GuardRule{rule})
 	if err != nil {
 		fmt.Println(err)

@@ -17,13 +17,13 @@ const (
 var zones = [...]string{"below mid-shin", "shin to knuckle", "knuckle to elbow", "elbow to shoulder", "above shoulder"}
 
 // String is the zone in words.
-func (z Zone) String() string { return word(zones[:], int(z)) }
+func (z Zone) String() string { return manway.Word(zones[:], z) }
 
 // MarshalText is the same as String.
 func (z Zone) MarshalText() ([]byte, error) { return []byte(z.String()), nil }
 
 // UnmarshalText accepts the words of String.
-func (z *Zone) UnmarshalText(text []byte) error { return readWord(z, "zone", zones[:], text) }
+func (z *Zone) UnmarshalText(text []byte) error { return manway.ReadWord(z, "zone", zones[:], text) }
 
 // filterKg is the filter in kilograms by zone: men close, men far, women
 // close, women far. The women's figures but one are remembered.

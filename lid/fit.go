@@ -1,5 +1,7 @@
 package lid
 
+import "manway.example/manway"
+
 import "math"
 
 // falls says whether the lid can fall through its hole, turned any way.
@@ -9,13 +11,13 @@ import "math"
 // hole. A narrowing lid is taken by its top, its widest part. Where it goes
 // only with the two deepest chips of the rim added to the hole, the answer is
 // unknown.
-func (l Lid) falls(s Seat) Answer {
+func (l Lid) falls(s Seat) manway.Answer {
 	if s.Opening == 0 {
-		return Unknown
+		return manway.Unknown
 	}
 	hole := [2]float64{float64(s.Opening), float64(s.OpeningLong)}
 	if l.passes(hole) {
-		return Yes
+		return manway.Yes
 	}
 	first, second := 0.0, 0.0
 	for _, c := range s.Chips {
@@ -30,9 +32,9 @@ func (l Lid) falls(s Seat) Answer {
 		hole[1] += first + second
 	}
 	if l.passes(hole) {
-		return Unknown
+		return manway.Unknown
 	}
-	return No
+	return manway.No
 }
 
 // passes says whether the lid goes through a hole.

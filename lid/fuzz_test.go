@@ -86,7 +86,7 @@ func FuzzLid(f *testing.F) {
 				t.Errorf("%v handle may be lifted on", h.State)
 			}
 		}
-		if r, err := l.CheckGuard(Guard{Opening: manway.Length(e), Depth: manway.Length(d), DepthKnown: true, Locked: Answer(state)}, GuardRules()); err == nil {
+		if r, err := l.CheckGuard(Guard{Opening: manway.Length(e), Depth: manway.Length(d), DepthKnown: true, Locked: manway.Answer(state)}, GuardRules()); err == nil {
 			numbers(t, "GuardCheck", reflect.ValueOf(r))
 		}
 	})

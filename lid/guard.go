@@ -11,11 +11,11 @@ type Guard struct {
 	Opening    manway.Length // least clear size of the opening, 1 in to 10 ft
 	Depth      manway.Length // of soil over the lid, 0 to 20 ft: 0 at grade or above; meaningful only where DepthKnown
 	DepthKnown bool
-	Fastened   Answer // bolts or screws that need a tool
-	Locked     Answer
-	Secondary  Answer // plug, cap, net or restraint under the lid
-	Label      Answer // warning on it
-	Crew       Crew   // who opens it
+	Fastened   manway.Answer // bolts or screws that need a tool
+	Locked     manway.Answer
+	Secondary  manway.Answer // plug, cap, net or restraint under the lid
+	Label      manway.Answer // warning on it
+	Crew       Crew          // who opens it
 }
 
 // Means is a set of ways to hold a lid shut.
@@ -42,7 +42,7 @@ const (
 var bindings = [...]string{"in force", "advice", "remembered", "repealed"}
 
 // String is in force, advice, remembered or repealed.
-func (b Binding) String() string { return word(bindings[:], int(b)) }
+func (b Binding) String() string { return manway.Word(bindings[:], b) }
 
 // MarshalText is the same as String.
 func (b Binding) MarshalText() ([]byte, error) { return []byte(b.String()), nil }
@@ -68,8 +68,8 @@ const mostRules = 16
 // Finding is an opening against one rule.
 type Finding struct {
 	Code       string
-	Applies    Answer
-	Met        Answer
+	Applies    manway.Answer
+	Met        manway.Answer
 	WeightOnly bool          // met by nothing but the weight of the lid
 	Status     manway.Status // pass or fail only by a rule in force
 	Reason     string
@@ -105,7 +105,7 @@ type GuardCheck struct {
 func (l Lid) CheckGuard(g Guard, rules []GuardRule) (GuardCheck, error) {
 	var faults manway.InputErrors
 	w, err := l.Weigh()
-	appendFaults(&faults, err)
+	faults.Under("", err)
 	g.validate(&faults)
 	manway.WithinCount(&faults, "Rules", len(rules), 1, mostRules)
 	for i := range rules {
@@ -133,8 +133,8 @@ func (l Lid) CheckGuard(g Guard, rules []GuardRule) (GuardCheck, error) {
 			r.ConflictWeight, r.ConflictLimit = w.Heaviest, limit
 		}
 	}
-	r.AddFastener = g.Fastened != Yes && g.Locked != Yes
-	r.AddSecondary = g.Secondary != Yes
+	r.AddFastener = g.Fastened != manway.Yes && g.Locked != manway.Yes
+	r.AddSecondary = g.Secondary != manway.Yes
 	r.GuardNow = r.AddFastener && !(g.DepthKnown && g.Depth > 0)
 	return r, nil
 }
@@ -146,9 +146,9 @@ func (g Guard) validate(faults *manway.InputErrors) {
 	}
 	for _, a := range [...]struct {
 		field string
-		v     Answer
+		v     manway.Answer
 	}{{"Guard.Fastened", g.Fastened}, {"Guard.Locked", g.Locked}, {"Guard.Secondary", g.Secondary}, {"Guard.Label", g.Label}} {
-		within(faults, a.field, a.v, answers[:])
+		faults.Under(a.field, a.v.Validate())
 	}
 	faults.Under("Guard.Crew", g.Crew.Validate())
 }
@@ -158,25 +158,25 @@ func (rule *GuardRule) judge(g Guard, weight manway.Mass) Finding {
 	f := Finding{Code: rule.Code}
 	f.Applies = rule.applies(g)
 	switch f.Applies {
-	case No:
+	case manway.No:
 		f.Reason = "does not apply to this opening at this depth"
 		return f
-	case Unknown:
+	case manway.Unknown:
 		f.Reason = "how deep the lid lies is not known"
 		return f
 	}
-	held := Yes
+	held := manway.Yes
 	if rule.AnyOf != 0 {
 		held = rule.held(g, weight)
-		f.WeightOnly = held == Yes && rule.without(g) != Yes
+		f.WeightOnly = held == manway.Yes && rule.without(g) != manway.Yes
 	}
 	f.Met = both(held, both(asked(rule.Secondary, g.Secondary), asked(rule.Label, g.Label)))
 	switch {
 	case rule.Binding != InForce:
 		f.Reason = informs[rule.Binding]
-	case f.Met == Yes:
+	case f.Met == manway.Yes:
 		f.Status = manway.Pass
-	case f.Met == No:
+	case f.Met == manway.No:
 		f.Status, f.Reason = manway.Fail, missing(rule, held, g)
 	default:
 		f.Reason = "fastener, lock, second guard or label was not looked at"
@@ -191,25 +191,25 @@ var informs = [...]string{
 }
 
 // missing is what a rule in force lacks, the first of it.
-func missing(rule *GuardRule, held Answer, g Guard) string {
+func missing(rule *GuardRule, held manway.Answer, g Guard) string {
 	switch {
-	case held == No:
+	case held == manway.No:
 		return "no lock or fastener holds it shut"
-	case rule.Secondary && g.Secondary == No:
+	case rule.Secondary && g.Secondary == manway.No:
 		return "no second guard under the lid"
 	}
 	return "no warning label"
 }
 
 // applies says whether the rule is about this opening.
-func (rule *GuardRule) applies(g Guard) Answer {
+func (rule *GuardRule) applies(g Guard) manway.Answer {
 	switch {
 	case !over(float64(g.Opening), float64(rule.OpeningOver)):
-		return No
+		return manway.No
 	case rule.AnyDepth:
-		return Yes
+		return manway.Yes
 	case !g.DepthKnown:
-		return Unknown
+		return manway.Unknown
 	case rule.DepthUnder == 0:
 		return answer(g.Depth == 0)
 	}
@@ -217,16 +217,16 @@ func (rule *GuardRule) applies(g Guard) Answer {
 }
 
 // held says whether one of the rule's means holds the lid.
-func (rule *GuardRule) held(g Guard, weight manway.Mass) Answer {
+func (rule *GuardRule) held(g Guard, weight manway.Mass) manway.Answer {
 	if rule.AnyOf&ByWeight != 0 && manway.Reached(weight, rule.Weight) {
-		return Yes
+		return manway.Yes
 	}
 	return rule.without(g)
 }
 
 // without is held without the weight.
-func (rule *GuardRule) without(g Guard) Answer {
-	held := No
+func (rule *GuardRule) without(g Guard) manway.Answer {
+	held := manway.No
 	if rule.AnyOf&ByLock != 0 {
 		held = either(held, g.Locked)
 	}
@@ -237,29 +237,29 @@ func (rule *GuardRule) without(g Guard) Answer {
 }
 
 // asked is Yes where nothing is asked for, else what is there.
-func asked(wanted bool, have Answer) Answer {
+func asked(wanted bool, have manway.Answer) manway.Answer {
 	if !wanted {
-		return Yes
+		return manway.Yes
 	}
 	return have
 }
 
-func both(a, b Answer) Answer {
+func both(a, b manway.Answer) manway.Answer {
 	switch {
-	case a == No || b == No:
-		return No
-	case a == Yes && b == Yes:
-		return Yes
+	case a == manway.No || b == manway.No:
+		return manway.No
+	case a == manway.Yes && b == manway.Yes:
+		return manway.Yes
 	}
-	return Unknown
+	return manway.Unknown
 }
 
-func either(a, b Answer) Answer {
+func either(a, b manway.Answer) manway.Answer {
 	switch {
-	case a == Yes || b == Yes:
-		return Yes
-	case a == No && b == No:
-		return No
+	case a == manway.Yes || b == manway.Yes:
+		return manway.Yes
+	case a == manway.No && b == manway.No:
+		return manway.No
 	}
-	return Unknown
+	return manway.Unknown
 }

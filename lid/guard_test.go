@@ -22,7 +22,7 @@ func findingOf(t *testing.T, l Lid, g Guard, code string) (Finding, GuardCheck) 
 func TestGuardFindings(t *testing.T) {
 	heavy, light := lids["disc"], lids["disc"]
 	heavy.Measured, light.Measured = 118*manway.Pound, 40*manway.Pound
-	atGrade := Guard{Opening: 20 * in, DepthKnown: true, Fastened: No, Locked: No, Secondary: No, Label: No}
+	atGrade := Guard{Opening: 20 * in, DepthKnown: true, Fastened: manway.No, Locked: manway.No, Secondary: manway.No, Label: manway.No}
 	with := func(change func(*Guard)) Guard { g := atGrade; change(&g); return g }
 	for _, c := range []struct {
 		name  string
@@ -33,16 +33,16 @@ func TestGuardFindings(t *testing.T) {
 	}{
 		{"nothing holds it", light, atGrade, "wi-384.25-lock", manway.Fail},
 		{"heavy is no lock", heavy, atGrade, "wi-384.25-lock", manway.Fail},
-		{"locked", light, with(func(g *Guard) { g.Locked = Yes }), "wi-384.25-lock", manway.Pass},
-		{"not looked at", light, with(func(g *Guard) { g.Locked = Unknown }), "wi-384.25-lock", manway.NotJudged},
+		{"locked", light, with(func(g *Guard) { g.Locked = manway.Yes }), "wi-384.25-lock", manway.Pass},
+		{"not looked at", light, with(func(g *Guard) { g.Locked = manway.Unknown }), "wi-384.25-lock", manway.NotJudged},
 		{"below grade", light, with(func(g *Guard) { g.Depth = 1 * in }), "wi-384.25-lock", manway.NotJudged},
 		{"depth unknown", light, with(func(g *Guard) { g.DepthKnown = false }), "wi-384.25-lock", manway.NotJudged},
 		{"small opening", light, with(func(g *Guard) { g.Opening = 8 * in }), "wi-384.25-lock", manway.NotJudged},
-		{"fastened without a cap", light, with(func(g *Guard) { g.Fastened = Yes }), "in-16-41-25-3", manway.Fail},
-		{"fastened and a cap", light, with(func(g *Guard) { g.Fastened, g.Secondary = Yes, Yes }), "in-16-41-25-3", manway.Pass},
+		{"fastened without a cap", light, with(func(g *Guard) { g.Fastened = manway.Yes }), "in-16-41-25-3", manway.Fail},
+		{"fastened and a cap", light, with(func(g *Guard) { g.Fastened, g.Secondary = manway.Yes, manway.Yes }), "in-16-41-25-3", manway.Pass},
 		{"5 in of soil", light, with(func(g *Guard) { g.Depth = 5 * in }), "mn-7080.2290", manway.Fail},
 		{"6 in of soil", light, with(func(g *Guard) { g.Depth = 6 * in }), "mn-7080.2290", manway.NotJudged},
-		{"a remembered rule", heavy, with(func(g *Guard) { g.Label = Yes }), "mn-7080.1970", manway.NotJudged},
+		{"a remembered rule", heavy, with(func(g *Guard) { g.Label = manway.Yes }), "mn-7080.1970", manway.NotJudged},
 		{"a repealed rule", light, atGrade, "tx-285.38-2012", manway.NotJudged},
 		{"no second guard", heavy, atGrade, "tx-285.38", manway.Fail},
 		{"no label", heavy, atGrade, "wi-384.25-label", manway.Fail},
@@ -60,7 +60,7 @@ func TestNeverAHeavierLid(t *testing.T) {
 	l := lids["disc"]
 	for _, weight := range []manway.Mass{40 * manway.Pound, 94 * manway.Pound, 96 * manway.Pound, 400 * manway.Pound} {
 		l.Measured = weight
-		g := Guard{Opening: 20 * in, DepthKnown: true, Fastened: No, Locked: No, Secondary: No, Crew: Crew{1, 50 * manway.Pound}}
+		g := Guard{Opening: 20 * in, DepthKnown: true, Fastened: manway.No, Locked: manway.No, Secondary: manway.No, Crew: Crew{1, 50 * manway.Pound}}
 		f, r := findingOf(t, l, g, "nd-advice")
 		if !r.AddFastener || !r.AddSecondary || !r.GuardNow {
 			t.Errorf("%v: %+v", weight, r)
@@ -69,7 +69,7 @@ func TestNeverAHeavierLid(t *testing.T) {
 			t.Errorf("%v: by weight only %v, conflict %v", weight, f.WeightOnly, r.WeightConflict)
 		}
 	}
-	g := Guard{Opening: 20 * in, DepthKnown: true, Fastened: Yes, Secondary: Yes}
+	g := Guard{Opening: 20 * in, DepthKnown: true, Fastened: manway.Yes, Secondary: manway.Yes}
 	l.Measured = 400 * manway.Pound
 	if f, r := findingOf(t, l, g, "nd-advice"); r.AddFastener || r.AddSecondary || r.WeightConflict || f.WeightOnly || r.GuardNow {
 		t.Errorf("fastened with a second guard: %+v %+v", f, r)

@@ -21,14 +21,14 @@ const (
 var handleStates = [...]string{"unknown", "sound", "pitted", "necked", "loose", "missing"}
 
 // String is the state in words.
-func (s HandleState) String() string { return word(handleStates[:], int(s)) }
+func (s HandleState) String() string { return manway.Word(handleStates[:], s) }
 
 // MarshalText is the same as String.
 func (s HandleState) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 
 // UnmarshalText accepts the words of String.
 func (s *HandleState) UnmarshalText(text []byte) error {
-	return readWord(s, "handle", handleStates[:], text)
+	return manway.ReadWord(s, "handle", handleStates[:], text)
 }
 
 // Handle is a bar cast into a concrete lid: a loop of two legs, or one leg with
@@ -130,7 +130,7 @@ func (h Handle) validate(faults *manway.InputErrors, left manway.Length) {
 func (l Lid) CheckHandle(h Handle) (HandleCheck, error) {
 	var faults manway.InputErrors
 	w, err := l.Weigh()
-	appendFaults(&faults, err)
+	faults.Under("", err)
 	h.validate(&faults, l.left())
 	if err := faults.Err(); err != nil {
 		return HandleCheck{}, err

@@ -20,13 +20,15 @@ const (
 var editions = [...]string{"us", "metric"}
 
 // String is us or metric.
-func (e Edition) String() string { return word(editions[:], int(e)) }
+func (e Edition) String() string { return manway.Word(editions[:], e) }
 
 // MarshalText is the same as String.
 func (e Edition) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
 
 // UnmarshalText accepts us and metric.
-func (e *Edition) UnmarshalText(text []byte) error { return readWord(e, "edition", editions[:], text) }
+func (e *Edition) UnmarshalText(text []byte) error {
+	return manway.ReadWord(e, "edition", editions[:], text)
+}
 
 // Grip is how well the hands hold, by Table 6 of the manual. The zero value is
 // poor.
@@ -42,13 +44,13 @@ const (
 var grips = [...]string{"poor", "fair", "good"}
 
 // String is poor, fair or good.
-func (g Grip) String() string { return word(grips[:], int(g)) }
+func (g Grip) String() string { return manway.Word(grips[:], g) }
 
 // MarshalText is the same as String.
 func (g Grip) MarshalText() ([]byte, error) { return []byte(g.String()), nil }
 
 // UnmarshalText accepts poor, fair and good.
-func (g *Grip) UnmarshalText(text []byte) error { return readWord(g, "grip", grips[:], text) }
+func (g *Grip) UnmarshalText(text []byte) error { return manway.ReadWord(g, "grip", grips[:], text) }
 
 // Spell is how long lifting goes on before rest. The zero value is short.
 type Spell uint8
@@ -63,13 +65,13 @@ const (
 var spells = [...]string{"short", "moderate", "long"}
 
 // String is short, moderate or long.
-func (s Spell) String() string { return word(spells[:], int(s)) }
+func (s Spell) String() string { return manway.Word(spells[:], s) }
 
 // MarshalText is the same as String.
 func (s Spell) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 
 // UnmarshalText accepts short, moderate and long.
-func (s *Spell) UnmarshalText(text []byte) error { return readWord(s, "spell", spells[:], text) }
+func (s *Spell) UnmarshalText(text []byte) error { return manway.ReadWord(s, "spell", spells[:], text) }
 
 // Reach is where the hands are at one end of a lift: horizontally from the
 // middle between the ankles, above the ground, and how far the body is turned
@@ -135,7 +137,7 @@ const (
 var standings = [...]string{"not covered", "no lift", "limited"}
 
 // String is not covered, no lift or limited.
-func (s Standing) String() string { return word(standings[:], int(s)) }
+func (s Standing) String() string { return manway.Word(standings[:], s) }
 
 // MarshalText is the same as String.
 func (s Standing) MarshalText() ([]byte, error) { return []byte(s.String()), nil }

@@ -26,13 +26,13 @@ const Ways = int(Hoist) + 1
 var ways = [...]string{"tip about the far edge", "walk out", "drag", "hook", "fulcrum bar", "pry bar", "hoist"}
 
 // String is the way in words.
-func (w Way) String() string { return word(ways[:], int(w)) }
+func (w Way) String() string { return manway.Word(ways[:], w) }
 
 // MarshalText is the same as String.
 func (w Way) MarshalText() ([]byte, error) { return []byte(w.String()), nil }
 
 // UnmarshalText accepts the words of String.
-func (w *Way) UnmarshalText(text []byte) error { return readWord(w, "way", ways[:], text) }
+func (w *Way) UnmarshalText(text []byte) error { return manway.ReadWord(w, "way", ways[:], text) }
 
 // Shares of the cover's weight that were measured at the handle of a tool
 // (congress paper quoted in a trade magazine).
@@ -52,11 +52,11 @@ const (
 // Method is one way of moving a lid and the force at the hands.
 type Method struct {
 	Way       Way
-	Low, High manway.Force // at the hands once the lid is free; at the hook of a hoist
-	FirstPull manway.Force // High with wedging and the declared bond
-	Possible  Answer       // on this seat, as the lid lies
-	Reason    string       // why not, or what must come first
-	Crew      manway.Check // FirstPull against the crew's own limit
+	Low, High manway.Force  // at the hands once the lid is free; at the hook of a hoist
+	FirstPull manway.Force  // High with wedging and the declared bond
+	Possible  manway.Answer // on this seat, as the lid lies
+	Reason    string        // why not, or what must come first
+	Crew      manway.Check  // FirstPull against the crew's own limit
 	Source    manway.Citation
 }
 

@@ -1,8 +1,6 @@
 package lid
 
-import (
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
 // MoveCase is what is known about moving one lid.
 type MoveCase struct {
@@ -124,7 +122,7 @@ func (c MoveCase) validateRest(faults *manway.InputErrors) {
 func (l Lid) Move(c MoveCase) (Moves, error) {
 	var faults manway.InputErrors
 	w, err := l.weighOn(c.Seat)
-	appendFaults(&faults, err)
+	faults.Under("", err)
 	c.validateRest(&faults)
 	if err := faults.Err(); err != nil {
 		return Moves{}, err
@@ -180,24 +178,24 @@ func (l Lid) method(way Way, c MoveCase, friction Friction, m *Moves) Method {
 }
 
 // possible says whether a way works on the seat as the lid lies.
-func possible(way Way, s Seating) (Answer, string) {
+func possible(way Way, s Seating) (manway.Answer, string) {
 	switch way {
 	case WalkOut, Drag:
-		if s.Slide == No {
-			return No, "let in: it must first rise out of its seat"
+		if s.Slide == manway.No {
+			return manway.No, "let in: it must first rise out of its seat"
 		}
 		return s.Slide, ""
 	case Tip, FulcrumBar, PryBar:
-		if s.Tip == No {
-			return No, "its far edge jams before the near edge is clear: lift it straight"
+		if s.Tip == manway.No {
+			return manway.No, "its far edge jams before the near edge is clear: lift it straight"
 		}
 		return s.Tip, ""
 	case Hoist:
-		return Yes, "only on slings round it, or on a lifting point shown to bear four times the load"
+		return manway.Yes, "only on slings round it, or on a lifting point shown to bear four times the load"
 	case Hook:
-		return Yes, "measured at one edge; a straight lift takes the whole weight"
+		return manway.Yes, "measured at one edge; a straight lift takes the whole weight"
 	}
-	return Yes, ""
+	return manway.Yes, ""
 }
 
 // check is the first pull of a method against what the crew says it can do.
@@ -221,7 +219,7 @@ func (c Crew) check(k Method) manway.Check {
 		return check
 	}
 	check.Capacity = float64(together.Weight())
-	if k.Possible == No {
+	if k.Possible == manway.No {
 		check.Reason = k.Reason
 		return check
 	}
@@ -233,7 +231,7 @@ func (c Crew) check(k Method) manway.Check {
 func (m Moves) least() Way {
 	best := Hoist
 	for _, k := range m.Methods[:Hoist] {
-		if k.Possible != No && (best == Hoist || k.FirstPull < m.Methods[best].FirstPull) {
+		if k.Possible != manway.No && (best == Hoist || k.FirstPull < m.Methods[best].FirstPull) {
 			best = k.Way
 		}
 	}

@@ -75,10 +75,10 @@ func TestMethodsOnSeats(t *testing.T) {
 			no[w] = true
 		}
 		for _, k := range m.Methods {
-			if (k.Possible == No) != no[k.Way] {
+			if (k.Possible == manway.No) != no[k.Way] {
 				t.Errorf("%s: %v possible %v (%s)", c.name, k.Way, k.Possible, k.Reason)
 			}
-			if k.Possible == No && k.Reason == "" {
+			if k.Possible == manway.No && k.Reason == "" {
 				t.Errorf("%s: %v is excluded without a reason", c.name, k.Way)
 			}
 		}

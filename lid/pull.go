@@ -15,14 +15,14 @@ const (
 var exertions = [...]string{"pull with both hands", "push with both hands", "pull with one hand"}
 
 // String is the exertion in words.
-func (e Exertion) String() string { return word(exertions[:], int(e)) }
+func (e Exertion) String() string { return manway.Word(exertions[:], e) }
 
 // MarshalText is the same as String.
 func (e Exertion) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
 
 // UnmarshalText accepts the words of String.
 func (e *Exertion) UnmarshalText(text []byte) error {
-	return readWord(e, "exertion", exertions[:], text)
+	return manway.ReadWord(e, "exertion", exertions[:], text)
 }
 
 // HandForce is the guideline of the force of the hands at one height. Below 32

@@ -172,7 +172,7 @@ func leastOpening(t *testing.T, row reftable.Row) manway.Length {
 	rule := ruleRow(t, row)
 	for i := 1; i < 100000; i++ {
 		x := manway.Length(i) * manway.Inch / 1000
-		if rule.applies(Guard{Opening: x, DepthKnown: true}) == Yes {
+		if rule.applies(Guard{Opening: x, DepthKnown: true}) == manway.Yes {
 			return x
 		}
 	}

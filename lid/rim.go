@@ -39,7 +39,7 @@ type Rim struct {
 	Whole    float64       // share of the rim not broken, 0 to 1
 	Least    manway.Length // least bearing width left anywhere
 	Gap      manway.Area   // open area of the chips that go right through the bearing
-	OpenAir  Answer        // odour, water and insects get through a gap; no means no gap right through, never a tight seat
+	OpenAir  manway.Answer // odour, water and insects get through a gap; no means no gap right through, never a tight seat
 	Narrow   bool          // less than half the rim or less than 1 in of bearing is left somewhere
 	NotKnown bool          // the opening was not measured: bearing not judged
 }
@@ -52,7 +52,7 @@ const leastBearing = 1 * manway.Inch
 // half its play where it may lie against one side of a recess, less the chips. A chip as deep as the bearing is a gap of Along x Height.
 func (l Lid) rim(s Seat) Rim {
 	if s.Opening == 0 {
-		return Rim{NotKnown: true, OpenAir: Unknown}
+		return Rim{NotKnown: true, OpenAir: manway.Unknown}
 	}
 	r := Rim{Bearing: max((l.across()-s.Opening)/2, 0)}
 	if l.Shape.Round() {

@@ -21,13 +21,13 @@ const (
 var fits = [...]string{"unknown", "on top", "let in", "bevel", "step"}
 
 // String is unknown, on top, let in, bevel or step.
-func (f Fit) String() string { return word(fits[:], int(f)) }
+func (f Fit) String() string { return manway.Word(fits[:], f) }
 
 // MarshalText is the same as String.
 func (f Fit) MarshalText() ([]byte, error) { return []byte(f.String()), nil }
 
 // UnmarshalText accepts the words of String.
-func (f *Fit) UnmarshalText(text []byte) error { return readWord(f, "fit", fits[:], text) }
+func (f *Fit) UnmarshalText(text []byte) error { return manway.ReadWord(f, "fit", fits[:], text) }
 
 // Friction is the range of the coefficient of friction between lid and seat or
 // ground. The zero value is concrete on concrete, 0.6 to 0.8.
@@ -107,7 +107,7 @@ const (
 var leavings = [...]string{"not known", "slide or walk it out", "tip it, then slide it", "lift it straight up"}
 
 // String is the way in words.
-func (l Leaving) String() string { return word(leavings[:], int(l)) }
+func (l Leaving) String() string { return manway.Word(leavings[:], l) }
 
 // MarshalText is the same as String.
 func (l Leaving) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
@@ -115,11 +115,11 @@ func (l Leaving) MarshalText() ([]byte, error) { return []byte(l.String()), nil 
 // leaving is the way out by what the seat lets it do.
 func (r *Seating) leaving() Leaving {
 	switch {
-	case r.Slide == Yes:
+	case r.Slide == manway.Yes:
 		return SlidesOut
-	case r.Tip == Yes:
+	case r.Tip == manway.Yes:
 		return TipsOut
-	case r.Slide == No && r.Tip == No:
+	case r.Slide == manway.No && r.Tip == manway.No:
 		return LiftsStraight
 	}
 	return LeavesUnknown
@@ -129,14 +129,14 @@ func (r *Seating) leaving() Leaving {
 type Seating struct {
 	Leaves   Leaving
 	Rise     manway.Length // straight lift before it can slide; 0 where it lies on top or the fit is unknown
-	Slide    Answer        // can it be slid as it lies
-	Walk     Answer        // can it be walked out as it lies
-	Tip      Answer        // can it be tipped about its far edge
+	Slide    manway.Answer // can it be slid as it lies
+	Walk     manway.Answer // can it be walked out as it lies
+	Tip      manway.Answer // can it be tipped about its far edge
 	TipGap   manway.Length // play that tipping needs in a recess or step
 	Bevel    manway.Angle  // of the side, from vertical; 0 where straight
-	Wedges   Answer        // does the bevel hold it by friction; unknown within the friction range
+	Wedges   manway.Answer // does the bevel hold it by friction; unknown within the friction range
 	Extra    manway.Force  // most that a wedged lid adds to its weight at the first pull
-	Falls    Answer        // can it fall through its hole, turned any way
+	Falls    manway.Answer // can it fall through its hole, turned any way
 	Rim      Rim
 	Cautions manway.Cautions
 	Assumed  manway.Assumptions
@@ -176,19 +176,12 @@ func (l Lid) Sit(s Seat) (Seating, error) {
 func (l Lid) weighOn(s Seat) (Weight, error) {
 	var faults manway.InputErrors
 	w, err := l.Weigh()
-	appendFaults(&faults, err)
+	faults.Under("", err)
 	faults.Under("Seat", s.Validate())
 	if err == nil {
 		s.suits(&faults, l)
 	}
 	return w, faults.Err()
-}
-
-// appendFaults adds the faults of the receiver itself, without a part's name.
-func appendFaults(faults *manway.InputErrors, err error) {
-	if list, ok := err.(manway.InputErrors); ok {
-		*faults = append(*faults, list...)
-	}
 }
 
 // suits adds the faults of a seat that does not belong to the lid.
@@ -222,9 +215,9 @@ func (l Lid) sit(s Seat, heaviest manway.Mass) Seating {
 	r := Seating{Rise: s.depth(l), Cautions: manway.GuardHole | manway.NeverEnter | manway.FingersAndFeet}
 	switch s.Fit {
 	case OnTop:
-		r.Slide, r.Walk, r.Tip = Yes, Yes, Yes
+		r.Slide, r.Walk, r.Tip = manway.Yes, manway.Yes, manway.Yes
 	case LetIn, Step, Bevel:
-		r.Slide, r.Walk = No, No
+		r.Slide, r.Walk = manway.No, manway.No
 		l.tipping(s, &r)
 	}
 	r.Leaves = r.leaving()
@@ -233,7 +226,7 @@ func (l Lid) sit(s Seat, heaviest manway.Mass) Seating {
 	}
 	r.Falls = l.falls(s)
 	r.Rim = l.rim(s)
-	if r.Falls == Yes {
+	if r.Falls == manway.Yes {
 		r.Cautions |= manway.KeepOffRoof
 	}
 	return r
@@ -254,7 +247,7 @@ func (l Lid) tipping(s Seat, r *Seating) {
 	case d < D:
 		r.TipGap = manway.Length(D * (1/math.Sqrt(1-d/D*d/D) - 1))
 	default:
-		r.Tip = No // deeper than it is wide
+		r.Tip = manway.No // deeper than it is wide
 		return
 	}
 	if s.GapKnown {
@@ -271,9 +264,9 @@ func (l Lid) wedging(s Seat, heaviest manway.Mass, r *Seating) {
 	tan := run / float64(l.Thickness)
 	switch {
 	case tan <= friction.Low:
-		r.Wedges = Yes
+		r.Wedges = manway.Yes
 	case tan > friction.High:
-		r.Wedges = No
+		r.Wedges = manway.No
 	}
 	if tan < friction.High {
 		pressed := heaviest.Weight() + s.DrivenBy.Weight()

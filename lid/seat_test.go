@@ -36,7 +36,7 @@ func TestTipGapLetIn(t *testing.T) {
 		if !clears(c.width, c.deep, need*1.001) || clears(c.width, c.deep, need*0.99) {
 			t.Errorf("%v: gap %v in is not the least that lets it tip", c, need)
 		}
-		if s.Tip != Unknown || s.Slide != No || s.Rise != l.Thickness {
+		if s.Tip != manway.Unknown || s.Slide != manway.No || s.Rise != l.Thickness {
 			t.Errorf("%v: %+v", c, s)
 		}
 	}
@@ -74,7 +74,7 @@ func TestTipBevel(t *testing.T) {
 		if want := answer(bevelClears(c.top, c.bottom, c.thick)); s.Tip != want {
 			t.Errorf("%v: tip %v, turned in steps %v", c, s.Tip, want)
 		}
-		if (s.Leaves == LiftsStraight) != (s.Tip == No) {
+		if (s.Leaves == LiftsStraight) != (s.Tip == manway.No) {
 			t.Errorf("%v: %v beside tip %v", c, s.Leaves, s.Tip)
 		}
 	}
@@ -87,11 +87,11 @@ func TestTipStep(t *testing.T) {
 		t.Fatal(err)
 	}
 	// The near lower corner turns on an arc of radius sqrt(25^2 + 3^2).
-	if want := math.Hypot(25, 3) - 25; !close(s.TipGap.In(in), want, 1e-9) || s.Tip != No || !close(s.Rise.In(in), 3, 1e-12) {
+	if want := math.Hypot(25, 3) - 25; !close(s.TipGap.In(in), want, 1e-9) || s.Tip != manway.No || !close(s.Rise.In(in), 3, 1e-12) {
 		t.Errorf("%+v, want a gap of %v in", s, want)
 	}
 	s, _ = l.Sit(Seat{Fit: Step, Gap: 0.25 * in, GapKnown: true})
-	if s.Tip != Yes || s.Leaves != TipsOut {
+	if s.Tip != manway.Yes || s.Leaves != TipsOut {
 		t.Errorf("with 1/4 in of play: %+v", s)
 	}
 }
@@ -100,11 +100,11 @@ func TestWedge(t *testing.T) {
 	l := Lid{Shape: BevelledPlug, Diameter: 26 * in, BottomDiameter: 24 * in, Thickness: 4 * in, Measured: 170 * manway.Pound}
 	for _, c := range []struct {
 		friction Friction
-		want     Answer
+		want     manway.Answer
 	}{
-		{Friction{0.3, 0.6}, Yes},     // tangent 1/4 below both
-		{Friction{0.1, 0.2}, No},      // above both
-		{Friction{0.2, 0.3}, Unknown}, // between
+		{Friction{0.3, 0.6}, manway.Yes},     // tangent 1/4 below both
+		{Friction{0.1, 0.2}, manway.No},      // above both
+		{Friction{0.2, 0.3}, manway.Unknown}, // between
 	} {
 		s, err := l.Sit(Seat{Fit: Bevel, Friction: c.friction})
 		if err != nil {
@@ -113,7 +113,7 @@ func TestWedge(t *testing.T) {
 		if s.Wedges != c.want {
 			t.Errorf("%v: wedges %v, want %v", c.friction, s.Wedges, c.want)
 		}
-		if (s.Extra > 0) != (c.want != No) {
+		if (s.Extra > 0) != (c.want != manway.No) {
 			t.Errorf("%v: extra %v", c.friction, s.Extra)
 		}
 	}
@@ -170,15 +170,15 @@ func TestFalls(t *testing.T) {
 		name string
 		lid  Lid
 		seat Seat
-		want Answer
+		want manway.Answer
 	}{
-		{"hole not measured", lids["disc"], Seat{}, Unknown},
-		{"disc over a smaller hole", lids["disc"], Seat{Opening: 20 * in}, No},
-		{"disc over a hole of its size", lids["disc"], Seat{Opening: 24 * in}, Yes},
-		{"slab falls through a square hole on its diagonal", Lid{Shape: Slab, Length: 24 * in, Width: 22 * in, Thickness: 3 * in}, Seat{Opening: 20 * in, OpeningLong: 20 * in}, Yes},
-		{"thick slab does not", Lid{Shape: Slab, Length: 24 * in, Width: 24 * in, Thickness: 8 * in}, Seat{Opening: 20 * in, OpeningLong: 20 * in}, No},
-		{"rim broken on both sides", lids["disc"], Seat{Opening: 20 * in, Chips: []Chip{{Along: 5 * in, In: 2 * in}, {Along: 5 * in, In: 2 * in}}}, Unknown},
-		{"disc on edge through a long hole", lids["disc"], Seat{Opening: 10 * in, OpeningLong: 30 * in}, Yes},
+		{"hole not measured", lids["disc"], Seat{}, manway.Unknown},
+		{"disc over a smaller hole", lids["disc"], Seat{Opening: 20 * in}, manway.No},
+		{"disc over a hole of its size", lids["disc"], Seat{Opening: 24 * in}, manway.Yes},
+		{"slab falls through a square hole on its diagonal", Lid{Shape: Slab, Length: 24 * in, Width: 22 * in, Thickness: 3 * in}, Seat{Opening: 20 * in, OpeningLong: 20 * in}, manway.Yes},
+		{"thick slab does not", Lid{Shape: Slab, Length: 24 * in, Width: 24 * in, Thickness: 8 * in}, Seat{Opening: 20 * in, OpeningLong: 20 * in}, manway.No},
+		{"rim broken on both sides", lids["disc"], Seat{Opening: 20 * in, Chips: []Chip{{Along: 5 * in, In: 2 * in}, {Along: 5 * in, In: 2 * in}}}, manway.Unknown},
+		{"disc on edge through a long hole", lids["disc"], Seat{Opening: 10 * in, OpeningLong: 30 * in}, manway.Yes},
 	} {
 		s, err := c.lid.Sit(c.seat)
 		if err != nil {
@@ -197,7 +197,7 @@ func TestRim(t *testing.T) {
 		t.Fatal(err)
 	}
 	r := s.Rim
-	if !close(r.Bearing.In(in), 2, 1e-12) || !close(r.Gap.In(manway.SquareInch), 3, 1e-12) || r.OpenAir != Yes || r.Least != 0 || !r.Narrow {
+	if !close(r.Bearing.In(in), 2, 1e-12) || !close(r.Gap.In(manway.SquareInch), 3, 1e-12) || r.OpenAir != manway.Yes || r.Least != 0 || !r.Narrow {
 		t.Errorf("%+v", r)
 	}
 	if want := 1 - 6/(math.Pi*22); !close(r.Whole, want, 1e-12) {
@@ -207,7 +207,7 @@ func TestRim(t *testing.T) {
 	if s, _ := l.Sit(Seat{Fit: LetIn, Opening: 20 * in, Gap: 0.5 * in, GapKnown: true}); !close(s.Rim.Least.In(in), 1.75, 1e-12) {
 		t.Errorf("with half an inch of play: %v", s.Rim.Least)
 	}
-	if s, _ := l.Sit(Seat{}); !s.Rim.NotKnown || s.Rim.OpenAir != Unknown {
+	if s, _ := l.Sit(Seat{}); !s.Rim.NotKnown || s.Rim.OpenAir != manway.Unknown {
 		t.Errorf("opening not measured: %+v", s.Rim)
 	}
 }

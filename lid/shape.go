@@ -1,8 +1,6 @@
 package lid
 
-import (
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
 // Shape is the kind of body that a lid is. The zero value is refused.
 type Shape uint8
@@ -21,13 +19,13 @@ const (
 var shapes = [...]string{"", "disc", "bevelled plug", "stepped plug", "slab", "tapered slab", "stepped slab"}
 
 // String is the shape in words, such as bevelled plug.
-func (s Shape) String() string { return word(shapes[:], int(s)) }
+func (s Shape) String() string { return manway.Word(shapes[:], s) }
 
 // MarshalText is the same as String.
 func (s Shape) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 
 // UnmarshalText accepts the words of String.
-func (s *Shape) UnmarshalText(text []byte) error { return readWord(s, "shape", shapes[:], text) }
+func (s *Shape) UnmarshalText(text []byte) error { return manway.ReadWord(s, "shape", shapes[:], text) }
 
 // Round reports whether the lid is round in plan.
 func (s Shape) Round() bool { return s == Disc || s == BevelledPlug || s == SteppedPlug }
@@ -52,14 +50,14 @@ const (
 var materials = [...]string{"concrete", "plastic", "iron"}
 
 // String is concrete, plastic or iron.
-func (m Material) String() string { return word(materials[:], int(m)) }
+func (m Material) String() string { return manway.Word(materials[:], m) }
 
 // MarshalText is the same as String.
 func (m Material) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
 
 // UnmarshalText accepts concrete, plastic and iron.
 func (m *Material) UnmarshalText(text []byte) error {
-	return readWord(m, "material", materials[:], text)
+	return manway.ReadWord(m, "material", materials[:], text)
 }
 
 // Moisture is how wet a concrete lid is. The zero value is unknown.
@@ -76,14 +74,14 @@ const (
 var moistures = [...]string{"unknown", "dry", "damp", "soaked"}
 
 // String is unknown, dry, damp or soaked.
-func (m Moisture) String() string { return word(moistures[:], int(m)) }
+func (m Moisture) String() string { return manway.Word(moistures[:], m) }
 
 // MarshalText is the same as String.
 func (m Moisture) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
 
 // UnmarshalText accepts the words of String.
 func (m *Moisture) UnmarshalText(text []byte) error {
-	return readWord(m, "moisture", moistures[:], text)
+	return manway.ReadWord(m, "moisture", moistures[:], text)
 }
 
 // Lid is one lid, or one of several equal pieces that close an opening.

@@ -29,7 +29,7 @@ type Strength struct {
 	Long      manway.Length // the same along a slab; 0 for a disc
 	Dead      manway.Force  // the lid at its heaviest and the soil on it
 	Chipped   bool          // the seat is broken: borne on three points, or on two sides
-	Falls     Answer        // can it fall through its hole, turned any way
+	Falls     manway.Answer // can it fall through its hole, turned any way
 	Checks    []manway.Check
 	Governs   int         // index of the check that governs, -1 where none ran
 	Heaviest  manway.Mass // person, standing still, that brings the governing Use to 1
@@ -105,7 +105,7 @@ const thinnestJudged = 0.5 * manway.Inch
 func (l Lid) Strength(c StrengthCase) (Strength, error) {
 	var faults manway.InputErrors
 	w, err := l.weighOn(c.Seat)
-	appendFaults(&faults, err)
+	faults.Under("", err)
 	if err := c.Validate(); err != nil && len(faults) == 0 {
 		faults = append(faults, err.(manway.InputErrors)...)
 	}
@@ -172,10 +172,10 @@ func (s *Strength) fit(l Lid, c StrengthCase) {
 	}
 	check := manway.Check{Name: "cannot fall through its hole", Source: manway.Citation{Source: Carver, Place: "a rectangle through a rectangle"}}
 	switch s.Falls {
-	case Yes:
+	case manway.Yes:
 		check.Status, check.Reason = manway.Fail, "turned, it goes through"
 		s.Cautions |= manway.KeepOffRoof
-	case No:
+	case manway.No:
 		check.Status = manway.Pass
 	default:
 		check.Reason = "the opening was not measured"

@@ -186,7 +186,7 @@ func TestFallIsABound(t *testing.T) {
 func TestFallsThrough(t *testing.T) {
 	slab := Lid{Shape: Slab, Length: 26 * manway.Inch, Width: 20 * manway.Inch, Thickness: 3 * manway.Inch}
 	s := strengthOf(t, slab, StrengthCase{Seat: Seat{Fit: OnTop, Opening: 18 * manway.Inch, OpeningLong: 24 * manway.Inch}, Steel: quarterInchMesh()})
-	if s.Checks[0].Status != manway.Fail || s.Falls != Yes || !s.Cautions.Has(manway.KeepOffRoof) {
+	if s.Checks[0].Status != manway.Fail || s.Falls != manway.Yes || !s.Cautions.Has(manway.KeepOffRoof) {
 		t.Errorf("%+v", s.Checks[0])
 	}
 	unknown := strengthOf(t, slab, StrengthCase{Steel: quarterInchMesh()})

@@ -87,7 +87,7 @@ const (
 var remainings = [...]string{"no loss measured", "not longer than", "reached"}
 
 // String is the answer in words.
-func (s RemainingState) String() string { return word(remainings[:], int(s)) }
+func (s RemainingState) String() string { return manway.Word(remainings[:], s) }
 
 // MarshalText is the same as String.
 func (s RemainingState) MarshalText() ([]byte, error) { return []byte(s.String()), nil }

@@ -7,54 +7,12 @@ import (
 	"manway.example/manway"
 )
 
-// Answer is what is known of a question with yes or no. The zero value is
-// unknown.
-type Answer uint8
-
-// The answers.
-const (
-	Unknown Answer = iota
-	No
-	Yes
-)
-
-var answers = [...]string{"unknown", "no", "yes"}
-
-// String is unknown, no or yes.
-func (a Answer) String() string { return word(answers[:], int(a)) }
-
-// MarshalText is the same as String.
-func (a Answer) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
-
-// UnmarshalText accepts unknown, no and yes.
-func (a *Answer) UnmarshalText(text []byte) error { return readWord(a, "answer", answers[:], text) }
-
 // answer is Yes where v holds, No where it does not.
-func answer(v bool) Answer {
+func answer(v bool) manway.Answer {
 	if v {
-		return Yes
+		return manway.Yes
 	}
-	return No
-}
-
-// word is the word for index i of a list.
-func word(words []string, i int) string {
-	if i >= 0 && i < len(words) {
-		return words[i]
-	}
-	return "unknown value " + strconv.Itoa(i)
-}
-
-// readWord sets v to the index of text in a list of words.
-func readWord[T ~uint8](v *T, field string, words []string, text []byte) error {
-	s := strings.TrimSpace(string(text))
-	for i, w := range words {
-		if strings.EqualFold(w, s) {
-			*v = T(i)
-			return nil
-		}
-	}
-	return &manway.InputError{Field: field, Value: strconv.Quote(s), Want: strings.Join(known(words), ", ")}
+	return manway.No
 }
 
 // known is the list without the empty word of a zero value that must be set.

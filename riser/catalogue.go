@@ -131,14 +131,14 @@ var catalogue = [...]proposal{
 // What rules a remedy out. Each gives its reason, or nothing.
 
 func noCover(c Condition, _ Site) string {
-	if c.CoverPresent == No {
+	if c.CoverPresent == manway.No {
 		return "there is no cover"
 	}
 	return ""
 }
 
 func unsoundCover(c Condition, _ Site) string {
-	if c.CoverCracked == Yes || c.CoverDrops == Yes || c.CoverStrength == manway.Fail {
+	if c.CoverCracked == manway.Yes || c.CoverDrops == manway.Yes || c.CoverStrength == manway.Fail {
 		return "the cover is not sound: nothing holds in it, it is replaced"
 	}
 	return ""
@@ -152,7 +152,7 @@ func heavyCover(c Condition, _ Site) string {
 }
 
 func chippedRim(c Condition, _ Site) string {
-	if c.Bearing.below(GoodBearing) || c.RimGap.above(HoleSize) {
+	if c.Bearing.Below(GoodBearing) || c.RimGap.AtLeast(HoleSize) {
 		return "the rim is chipped: there is nothing sound to screw into"
 	}
 	return spalledSeat(c, Site{})
@@ -193,14 +193,14 @@ func wetJoint(_ Condition, s Site) string {
 }
 
 func mayNotEmpty(_ Condition, s Site) string {
-	if s.Emptying == No {
+	if s.Emptying == manway.No {
 		return "the tank is not shown to stay down and its walls to stand when it is emptied"
 	}
 	return ""
 }
 
 func tightHole(c Condition, _ Site) string {
-	if c.Size.below(leastEntry) {
+	if c.Size.Below(leastEntry) {
 		return "the opening of " + c.Size.Length.Text(c.Units) + " is too small to be pulled out through: less than 24 in"
 	}
 	return ""

@@ -17,18 +17,14 @@ const (
 var handles = [...]string{"not seen", "sound", "rusted", "loose", "missing"}
 
 // String is the state in one word.
-func (h Handle) String() string { return wordAt(handles[:], int(h)) }
+func (h Handle) String() string { return manway.Word(handles[:], h) }
 
 // MarshalText is the same as String.
 func (h Handle) MarshalText() ([]byte, error) { return []byte(h.String()), nil }
 
 // UnmarshalText accepts not seen, sound, rusted, loose and missing.
 func (h *Handle) UnmarshalText(text []byte) error {
-	i, err := wordIn("handle", handles[:], text)
-	if err == nil {
-		*h = Handle(i)
-	}
-	return err
+	return manway.ReadWord(h, "handle", handles[:], text)
 }
 
 // Condition is what was observed at one access. Every observation may be left
@@ -36,33 +32,33 @@ func (h *Handle) UnmarshalText(text []byte) error {
 type Condition struct {
 	Units manway.System // that reasons are written in
 
-	Missing Answer  // there is no opening here where one is needed
-	Size    Reading // least clear size of the opening, 1 in to 10 ft
+	Missing manway.Answer  // there is no opening here where one is needed
+	Size    manway.Reading // least clear size of the opening, 1 in to 10 ft
 
-	CoverPresent  Answer
-	CoverDrops    Answer        // the cover can fall through its opening, or rocks on it
-	CoverCracked  Answer        // a crack goes through it
-	CoverStrength manway.Status // of the cover under a person, from the lid's screening
-	CoverMass     manway.Mass   // 0: not known
-	CrewLimit     manway.Mass   // what this crew may move with the gear it has; 0: not known
-	CoverDepth    Reading       // from grade down to the top of the cover, negative where it stands above; -3 ft to 20 ft
-	Fastened      Answer        // it cannot be opened without a tool
-	Guard         Answer        // something below the cover holds a child
+	CoverPresent  manway.Answer
+	CoverDrops    manway.Answer  // the cover can fall through its opening, or rocks on it
+	CoverCracked  manway.Answer  // a crack goes through it
+	CoverStrength manway.Status  // of the cover under a person, from the lid's screening
+	CoverMass     manway.Mass    // 0: not known
+	CrewLimit     manway.Mass    // what this crew may move with the gear it has; 0: not known
+	CoverDepth    manway.Reading // from grade down to the top of the cover, negative where it stands above; -3 ft to 20 ft
+	Fastened      manway.Answer  // it cannot be opened without a tool
+	Guard         manway.Answer  // something below the cover holds a child
 	Handle        Handle
-	RimGap        Reading // widest opening between cover and rim, 0 to 3 ft
-	Bearing       Reading // least width on which the cover still bears, 0 to 1 ft
+	RimGap        manway.Reading // widest opening between cover and rim, 0 to 3 ft
+	Bearing       manway.Reading // least width on which the cover still bears, 0 to 1 ft
 
-	JointSealed Answer  // sealant or mortar in the joint between ring and roof
-	JointGap    Reading // widest, 0 to 1 ft
-	Roots       Answer
-	WaterStain  Answer // or water seen running in
-	Odour       Answer
+	JointSealed manway.Answer  // sealant or mortar in the joint between ring and roof
+	JointGap    manway.Reading // widest, 0 to 1 ft
+	Roots       manway.Answer
+	WaterStain  manway.Answer // or water seen running in
+	Odour       manway.Answer
 
-	SpallDepth   Reading // deepest loss of concrete of ring or neck, 0 to 2 ft
-	Thickness    Reading // of the ring or neck where it is sound, 1/2 in to 2 ft
-	SteelExposed Answer
-	CrackWidth   Reading // widest crack in ring or neck, 0 to 2 in
-	Settled      Reading // by how much riser or cover has sunk or tilted, 0 to 3 ft
+	SpallDepth   manway.Reading // deepest loss of concrete of ring or neck, 0 to 2 ft
+	Thickness    manway.Reading // of the ring or neck where it is sound, 1/2 in to 2 ft
+	SteelExposed manway.Answer
+	CrackWidth   manway.Reading // widest crack in ring or neck, 0 to 2 in
+	Settled      manway.Reading // by how much riser or cover has sunk or tilted, 0 to 3 ft
 
 	RoofStrength manway.Status // of the roof at the access, from the tank's screening
 	RoofSeen     bool          // RoofStrength was worked out; false: nothing is known
@@ -72,9 +68,7 @@ type Condition struct {
 func (c Condition) Validate() error {
 	var faults manway.InputErrors
 	for _, a := range c.answers() {
-		if a.got > Yes {
-			faults.Add(a.field, a.got.String(), "not seen, no or yes")
-		}
+		faults.Under(a.field, a.got.Validate())
 	}
 	if c.Handle > HandleMissing {
 		faults.Add("Handle", c.Handle.String(), "not seen, sound, rusted, loose or missing")
@@ -87,19 +81,19 @@ func (c Condition) Validate() error {
 	}
 	manway.Within(&faults, "CoverMass", c.CoverMass, 0, 3*manway.Tonne)
 	manway.Within(&faults, "CrewLimit", c.CrewLimit, 0, 3*manway.Tonne)
-	c.Size.within(&faults, "Size", manway.Inch, 10*manway.Foot)
-	c.CoverDepth.within(&faults, "CoverDepth", -3*manway.Foot, 20*manway.Foot)
-	c.RimGap.within(&faults, "RimGap", 0, 3*manway.Foot)
-	c.Bearing.within(&faults, "Bearing", 0, manway.Foot)
-	c.JointGap.within(&faults, "JointGap", 0, manway.Foot)
-	c.SpallDepth.within(&faults, "SpallDepth", 0, 2*manway.Foot)
-	c.Thickness.within(&faults, "Thickness", manway.Inch/2, 2*manway.Foot)
-	c.CrackWidth.within(&faults, "CrackWidth", 0, 2*manway.Inch)
-	c.Settled.within(&faults, "Settled", 0, 3*manway.Foot)
+	c.Size.Within(&faults, "Size", manway.Inch, 10*manway.Foot)
+	c.CoverDepth.Within(&faults, "CoverDepth", -3*manway.Foot, 20*manway.Foot)
+	c.RimGap.Within(&faults, "RimGap", 0, 3*manway.Foot)
+	c.Bearing.Within(&faults, "Bearing", 0, manway.Foot)
+	c.JointGap.Within(&faults, "JointGap", 0, manway.Foot)
+	c.SpallDepth.Within(&faults, "SpallDepth", 0, 2*manway.Foot)
+	c.Thickness.Within(&faults, "Thickness", manway.Inch/2, 2*manway.Foot)
+	c.CrackWidth.Within(&faults, "CrackWidth", 0, 2*manway.Inch)
+	c.Settled.Within(&faults, "Settled", 0, 3*manway.Foot)
 	if c.SpallDepth.Taken && c.Thickness.Taken && c.SpallDepth.Length > c.Thickness.Length {
 		faults.Add("SpallDepth", c.SpallDepth.String(), "at most the thickness, "+c.Thickness.String())
 	}
-	if c.Missing == Yes && c.CoverPresent == Yes {
+	if c.Missing == manway.Yes && c.CoverPresent == manway.Yes {
 		faults.Add("CoverPresent", "yes", "no cover where there is no opening")
 	}
 	return faults.Err()
@@ -109,7 +103,7 @@ func (c Condition) Validate() error {
 // was answered.
 type answered struct {
 	field  string
-	got    Answer
+	got    manway.Answer
 	judges string
 }
 
@@ -145,12 +139,12 @@ func (c Condition) NotSeen() []Unjudged {
 		}
 	}
 	for _, a := range c.answers() {
-		if c.Missing == Yes && a.field != "Missing" {
+		if c.Missing == manway.Yes && a.field != "Missing" {
 			continue
 		}
-		add(a.got != NotSeen, a.field, a.judges)
+		add(a.got != manway.Unknown, a.field, a.judges)
 	}
-	if c.Missing == Yes {
+	if c.Missing == manway.Yes {
 		return list
 	}
 	add(c.Handle != HandleNotSeen, "Handle", "whether the cover may be lifted by its handle")
@@ -158,7 +152,7 @@ func (c Condition) NotSeen() []Unjudged {
 	add(c.CoverMass > 0 && c.CrewLimit > 0, "CoverMass", "whether the crew may move the cover")
 	add(c.RoofSeen, "RoofStrength", "whether the roof at the access carries what stands on it")
 	for _, r := range [...]struct {
-		got           Reading
+		got           manway.Reading
 		field, judges string
 	}{
 		{c.Size, "Size", "whether the opening is large enough"},

@@ -43,7 +43,7 @@ const (
 var severities = [...]string{"urgent", "soon", "plan", "watch"}
 
 // String is the severity in one word.
-func (s Severity) String() string { return wordAt(severities[:], int(s)) }
+func (s Severity) String() string { return manway.Word(severities[:], s) }
 
 // MarshalText is the same as String.
 func (s Severity) MarshalText() ([]byte, error) { return []byte(s.String()), nil }

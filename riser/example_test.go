@@ -95,8 +95,8 @@ func ExampleLeakOf() {
 
 func ExampleDefects() {
 	list, err := riser.Defects(riser.Condition{
-		CoverPresent: riser.Yes, Fastened: riser.No, Roots: riser.Yes, JointSealed: riser.No,
-		CoverDepth: riser.Read(0), Settled: riser.Read(manway.Inch / 2),
+		CoverPresent: manway.Yes, Fastened: manway.No, Roots: manway.Yes, JointSealed: manway.No,
+		CoverDepth: manway.Read(0), Settled: manway.Read(manway.Inch / 2),
 	})
 	if err != nil {
 		fmt.Println(err)
@@ -113,8 +113,8 @@ func ExampleDefects() {
 }
 
 func ExampleRemedies() {
-	condition := riser.Condition{Roots: riser.Yes, JointSealed: riser.No}
-	site := riser.Site{Bore: 24 * manway.Inch, Outside: 30 * manway.Inch, Standing: 1, JointDown: riser.Read(3 * manway.Foot)}
+	condition := riser.Condition{Roots: manway.Yes, JointSealed: manway.No}
+	site := riser.Site{Bore: 24 * manway.Inch, Outside: 30 * manway.Inch, Standing: 1, JointDown: manway.Read(3 * manway.Foot)}
 	list, err := riser.Remedies(condition, site)
 	if err != nil {
 		fmt.Println(err)

@@ -135,18 +135,14 @@ var surfaceWords = func() (w [len(surfaces)]string) {
 }()
 
 // String is the surface in words.
-func (s Surface) String() string { return wordAt(surfaceWords[:], int(s)) }
+func (s Surface) String() string { return manway.Word(surfaceWords[:], s) }
 
 // MarshalText is the same as String.
 func (s Surface) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 
 // UnmarshalText accepts the words of the surfaces.
 func (s *Surface) UnmarshalText(text []byte) error {
-	i, err := wordIn("surface", surfaceWords[:], text)
-	if err == nil {
-		*s = Surface(i)
-	}
-	return err
+	return manway.ReadWord(s, "surface", surfaceWords[:], text)
 }
 
 // Buried is a cover to uncover by hand.

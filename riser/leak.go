@@ -14,7 +14,7 @@ type OpenJoint struct {
 	Wall   manway.Length      // length of the way through, 1/2 in to 2 ft
 	Depth  manway.Length      // of the joint below grade, 0 to 20 ft
 	Water  manway.Groundwater //
-	Inside Reading            // depth below grade of the liquid inside, where it stands above the joint; not taken: below the joint
+	Inside manway.Reading     // depth below grade of the liquid inside, where it stands above the joint; not taken: below the joint
 	Design manway.Flow        // design flow of the house; 0: not known
 }
 
@@ -90,7 +90,7 @@ func (j OpenJoint) validate() error {
 	manway.Within(&faults, "Wall", j.Wall, manway.Inch/2, 2*manway.Foot)
 	manway.Within(&faults, "Depth", j.Depth, 0, 20*manway.Foot)
 	faults.Under("Water", j.Water.Validate())
-	j.Inside.within(&faults, "Inside", 0, 20*manway.Foot)
+	j.Inside.Within(&faults, "Inside", 0, 20*manway.Foot)
 	manway.NotNegative(&faults, "Design", j.Design)
 	if j.Design != 0 && !(j.Design >= manway.GallonPerDay) {
 		faults.Add("Design", j.Design.String(), "0 (not known) or at least 1 gal/d")

@@ -12,8 +12,8 @@ type Opened struct {
 	Walls  tank.WallStrength
 	// Emptying says whether the tank may be pumped dry meanwhile: Yes where it has
 	// the required factor empty and the walls pass every check, No where one of
-	// them does not, NotSeen where the walls were not judged.
-	Emptying Answer
+	// them does not, Unknown where the walls were not judged.
+	Emptying manway.Answer
 	Cautions manway.Cautions
 }
 
@@ -45,29 +45,29 @@ func (d Dig) While(t *tank.Tank, f tank.FloatCase, w tank.WallCase) (Opened, err
 	}
 	o.Emptying = emptying(o.During, o.Walls)
 	o.Cautions = d.Cautions | o.During.Cautions | manway.Screening
-	if o.Emptying != Yes {
+	if o.Emptying != manway.Yes {
 		o.Cautions |= manway.DoNotEmpty
 	}
 	return o, nil
 }
 
-func emptying(f tank.Flotation, w tank.WallStrength) Answer {
+func emptying(f tank.Flotation, w tank.WallStrength) manway.Answer {
 	if f.Leave != tank.LeaveNone {
-		return No
+		return manway.No
 	}
-	answer, ran := Yes, false
+	answer, ran := manway.Yes, false
 	for _, c := range w.Checks() {
 		switch c.Status {
 		case manway.Fail:
-			return No
+			return manway.No
 		case manway.Pass:
 			ran = true
 		default:
-			answer = NotSeen
+			answer = manway.Unknown
 		}
 	}
 	if !ran {
-		return NotSeen
+		return manway.Unknown
 	}
 	return answer
 }

@@ -22,7 +22,7 @@ func TestPitTakesSoilOffTheTank(t *testing.T) {
 		t.Fatal(err)
 	}
 	near(t, "soil gone", float64(o.Before.Down-o.During.Down), float64(d.Bank.Times(soil.Moist).Weight()), 1e-9)
-	if o.Emptying == Yes {
+	if o.Emptying == manway.Yes {
 		t.Error("walls with steel of which nothing is known were judged fit to be emptied")
 	}
 	if !o.Cautions.Has(manway.DoNotEmpty | manway.Screening) {
@@ -34,7 +34,7 @@ func TestPitTakesSoilOffTheTank(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if o.Emptying != No {
+	if o.Emptying != manway.No {
 		t.Errorf("an empty tank in water to grade floats: got %v, %v", o.Emptying, o.During.Factor)
 	}
 	if _, err := d.While(nil, tank.FloatCase{}, tank.WallCase{}); err == nil {

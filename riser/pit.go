@@ -19,18 +19,14 @@ const (
 var soilTypes = [...]string{"C", "B-declared"}
 
 // String is C or B-declared.
-func (s SoilType) String() string { return wordAt(soilTypes[:], int(s)) }
+func (s SoilType) String() string { return manway.Word(soilTypes[:], s) }
 
 // MarshalText is the same as String.
 func (s SoilType) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 
 // UnmarshalText accepts C and B-declared.
 func (s *SoilType) UnmarshalText(text []byte) error {
-	i, err := wordIn("soil type", soilTypes[:], text)
-	if err == nil {
-		*s = SoilType(i)
-	}
-	return err
+	return manway.ReadWord(s, "soil type", soilTypes[:], text)
 }
 
 // Slope is the steepest slope of the type, horizontal to one vertical (29 CFR
@@ -65,18 +61,14 @@ var earths = [...]struct {
 var earthWords = [...]string{earths[0].word, earths[1].word, earths[2].word}
 
 // String is loam, sand or clay.
-func (e Earth) String() string { return wordAt(earthWords[:], int(e)) }
+func (e Earth) String() string { return manway.Word(earthWords[:], e) }
 
 // MarshalText is the same as String.
 func (e Earth) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
 
 // UnmarshalText accepts loam, sand and clay.
 func (e *Earth) UnmarshalText(text []byte) error {
-	i, err := wordIn("earth", earthWords[:], text)
-	if err == nil {
-		*e = Earth(i)
-	}
-	return err
+	return manway.ReadWord(e, "earth", earthWords[:], text)
 }
 
 // Loose is the volume in the pile of one volume in the bank (FM 5-434 Table 1-1;

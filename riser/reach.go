@@ -33,18 +33,14 @@ const (
 var edges = [...]string{"uphill", "centre", "downhill"}
 
 // String is the place in one word.
-func (e Edge) String() string { return wordAt(edges[:], int(e)) }
+func (e Edge) String() string { return manway.Word(edges[:], e) }
 
 // MarshalText is the same as String.
 func (e Edge) MarshalText() ([]byte, error) { return []byte(e.String()), nil }
 
 // UnmarshalText accepts uphill, centre and downhill.
 func (e *Edge) UnmarshalText(text []byte) error {
-	i, err := wordIn("edge", edges[:], text)
-	if err == nil {
-		*e = Edge(i)
-	}
-	return err
+	return manway.ReadWord(e, "edge", edges[:], text)
 }
 
 // Reach is how high a riser must be.

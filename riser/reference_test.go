@@ -80,22 +80,22 @@ var published = map[string]func(*testing.T, reftable.Row){
 	"bags":             bags,
 	"cover too deep beyond": func(t *testing.T, row reftable.Row) {
 		row.Check(t, firstTrue(0, 30, func(in float64) bool {
-			return has(t, Condition{CoverDepth: Read(manway.Length(in) * manway.Inch)}, TooDeep, Watch)
+			return has(t, Condition{CoverDepth: manway.Read(manway.Length(in) * manway.Inch)}, TooDeep, Watch)
 		}))
 	},
 	"unfastened cover urgent above a soil cover of": func(t *testing.T, row reftable.Row) {
 		row.Check(t, firstTrue(0, 30, func(in float64) bool {
-			return !has(t, Condition{Fastened: No, CoverDepth: Read(manway.Length(in) * manway.Inch)}, CoverUnfastened, Urgent)
+			return !has(t, Condition{Fastened: manway.No, CoverDepth: manway.Read(manway.Length(in) * manway.Inch)}, CoverUnfastened, Urgent)
 		}))
 	},
 	"opening too small below": func(t *testing.T, row reftable.Row) {
 		row.Check(t, firstTrue(1, 30, func(in float64) bool {
-			return !has(t, Condition{Size: Read(manway.Length(in) * manway.Inch)}, AccessTooSmall, Watch)
+			return !has(t, Condition{Size: manway.Read(manway.Length(in) * manway.Inch)}, AccessTooSmall, Watch)
 		}))
 	},
 	"gap that is a hole from": func(t *testing.T, row reftable.Row) {
 		row.Check(t, firstTrue(0, 30, func(in float64) bool {
-			return has(t, Condition{RimGap: Read(manway.Length(in) * manway.Inch)}, OpenHole, Urgent)
+			return has(t, Condition{RimGap: manway.Read(manway.Length(in) * manway.Inch)}, OpenHole, Urgent)
 		}))
 	},
 	"weight once taken for a fastener": func(t *testing.T, row reftable.Row) {
@@ -103,7 +103,7 @@ var published = map[string]func(*testing.T, reftable.Row){
 	},
 	"crack to plan for from": func(t *testing.T, row reftable.Row) {
 		row.Check(t, firstTrue(0.0001, 2, func(in float64) bool {
-			return has(t, Condition{CrackWidth: Read(manway.Length(in) * manway.Inch)}, Cracked, Plan)
+			return has(t, Condition{CrackWidth: manway.Read(manway.Length(in) * manway.Inch)}, Cracked, Plan)
 		}))
 	},
 	"orifice leak": leak,
@@ -172,7 +172,7 @@ func compacted(t *testing.T, row reftable.Row) float64 {
 // remedyOf is a remedy on a site where all is known.
 func remedyOf(t *testing.T, kind RemedyKind) Remedy {
 	t.Helper()
-	c := Condition{JointSealed: No, Roots: Yes, SpallDepth: Read(manway.Inch), Thickness: Read(4 * manway.Inch)}
+	c := Condition{JointSealed: manway.No, Roots: manway.Yes, SpallDepth: manway.Read(manway.Inch), Thickness: manway.Read(4 * manway.Inch)}
 	s := Site{Bore: 24 * manway.Inch, Outside: 30 * manway.Inch, Standing: 1, StandingMass: 60, Height: manway.Foot,
 		Pit: plainPit(2 * manway.Foot), SpallArea: 12 * manway.SquareFoot, SpallDepth: manway.Inch, Liquid: 600 * manway.Gallon}
 	for _, r := range must(Remedies(c, s)) {

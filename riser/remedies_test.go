@@ -87,23 +87,23 @@ func checkScope(t *testing.T, r Remedy, known map[string]string) {
 }
 
 func randomCondition(rng *rand.Rand) Condition {
-	answer := func() Answer { return Answer(rng.IntN(3)) }
-	reading := func(most manway.Length) Reading {
+	answer := func() manway.Answer { return manway.Answer(rng.IntN(3)) }
+	reading := func(most manway.Length) manway.Reading {
 		if rng.IntN(2) == 0 {
-			return Reading{}
+			return manway.Reading{}
 		}
-		return Read(most * manway.Length(rng.Float64()))
+		return manway.Read(most * manway.Length(rng.Float64()))
 	}
 	c := Condition{CoverPresent: answer(), CoverDrops: answer(), CoverCracked: answer(), CoverStrength: manway.Status(rng.IntN(5)),
 		CoverMass: manway.Mass(rng.IntN(200)), CrewLimit: manway.Mass(rng.IntN(100)), CoverDepth: reading(40 * manway.Inch), Fastened: answer(), Guard: answer(),
 		Handle: Handle(rng.IntN(5)), RimGap: reading(3 * manway.Inch), Bearing: reading(2 * manway.Inch), JointSealed: answer(), JointGap: reading(manway.Inch),
-		Roots: answer(), WaterStain: answer(), Odour: answer(), SpallDepth: reading(2 * manway.Inch), Thickness: Read(3 * manway.Inch), SteelExposed: answer(),
+		Roots: answer(), WaterStain: answer(), Odour: answer(), SpallDepth: reading(2 * manway.Inch), Thickness: manway.Read(3 * manway.Inch), SteelExposed: answer(),
 		CrackWidth: reading(manway.Inch / 4), Settled: reading(2 * manway.Inch), RoofStrength: manway.Status(rng.IntN(5)), RoofSeen: rng.IntN(2) == 0}
 	if rng.IntN(2) == 0 {
-		c.Size = Read(manway.Length(10+rng.IntN(20)) * manway.Inch)
+		c.Size = manway.Read(manway.Length(10+rng.IntN(20)) * manway.Inch)
 	}
 	if rng.IntN(8) == 0 {
-		return Condition{Missing: Yes}
+		return Condition{Missing: manway.Yes}
 	}
 	return c
 }
@@ -112,9 +112,9 @@ func randomSite(rng *rand.Rand) Site {
 	if rng.IntN(4) == 0 {
 		return Site{} // nothing is known
 	}
-	return Site{Port: 20 * manway.Inch, Bore: manway.Length(20+4*rng.IntN(2)) * manway.Inch, Outside: 30 * manway.Inch, JointDown: Read(manway.Length(rng.IntN(40)) * manway.Inch),
+	return Site{Port: 20 * manway.Inch, Bore: manway.Length(20+4*rng.IntN(2)) * manway.Inch, Outside: 30 * manway.Inch, JointDown: manway.Read(manway.Length(rng.IntN(40)) * manway.Inch),
 		Standing: rng.IntN(4), StandingMass: 200, Height: manway.Length(1+rng.IntN(30)) * manway.Inch, Pit: Pit{Length: 30 * manway.Inch, Working: manway.Foot, Depth: manway.Length(1+rng.IntN(60)) * manway.Inch},
-		SpallArea: manway.SquareFoot, SpallDepth: manway.Inch, Liquid: manway.Volume(rng.IntN(2)), TankVolume: 4, Emptying: Answer(rng.IntN(3)), Water: manway.GroundwaterAt(manway.Length(rng.IntN(3)))}
+		SpallArea: manway.SquareFoot, SpallDepth: manway.Inch, Liquid: manway.Volume(rng.IntN(2)), TankVolume: 4, Emptying: manway.Answer(rng.IntN(3)), Water: manway.GroundwaterAt(manway.Length(rng.IntN(3)))}
 }
 
 // TestEveryDefectHasACure: whatever is found, some remedy cures it.
@@ -145,7 +145,7 @@ func TestEveryDefectHasACure(t *testing.T) {
 // TestNoHeavierCover: no remedy for a cover that is too light or not fastened
 // adds weight; what is proposed is a fastener and a secondary guard.
 func TestNoHeavierCover(t *testing.T) {
-	c := Condition{CoverPresent: Yes, Fastened: No, Guard: No, CoverMass: 20, CrewLimit: 60, CoverDepth: Read(0)}
+	c := Condition{CoverPresent: manway.Yes, Fastened: manway.No, Guard: manway.No, CoverMass: 20, CrewLimit: 60, CoverDepth: manway.Read(0)}
 	var kinds []RemedyKind
 	for _, r := range must(Remedies(c, Site{})) {
 		kinds = append(kinds, r.Kind)
@@ -184,7 +184,7 @@ func TestScopeFollowsTheStack(t *testing.T) {
 	stacks := must(StackOf(stock, Need{Port: 24 * manway.Inch, Gap: 26 * manway.Inch, Joint: manway.Inch / 2}))
 	s := Site{Bore: 24 * manway.Inch, Outside: 30 * manway.Inch, Height: 26 * manway.Inch, Stack: stacks.Best[0], CoverCode: "c24"}
 	quantity := map[RemedyKind]map[string]float64{}
-	for _, r := range must(Remedies(Condition{Roots: Yes}, s)) {
+	for _, r := range must(Remedies(Condition{Roots: manway.Yes}, s)) {
 		quantity[r.Kind] = map[string]float64{}
 		for _, i := range r.Scope {
 			quantity[r.Kind][i.Code] += i.Quantity
@@ -210,7 +210,7 @@ func TestScopeFollowsTheStack(t *testing.T) {
 // work is paid once.
 func TestEntryHours(t *testing.T) {
 	s := Site{Bore: 24 * manway.Inch, Outside: 30 * manway.Inch, SpallArea: 10 * manway.SquareFoot, SpallDepth: manway.Inch, Liquid: 2}
-	for _, r := range must(Remedies(Condition{Roots: Yes}, s)) {
+	for _, r := range must(Remedies(Condition{Roots: manway.Yes}, s)) {
 		if r.Kind != PatchFromInside {
 			continue
 		}

@@ -41,7 +41,7 @@ const (
 var classes = [...]string{"material", "labour", "equipment", "haulage", "fee", "wait"}
 
 // String is the class in one word.
-func (c Class) String() string { return wordAt(classes[:], int(c)) }
+func (c Class) String() string { return manway.Word(classes[:], c) }
 
 // MarshalText is the same as String.
 func (c Class) MarshalText() ([]byte, error) { return []byte(c.String()), nil }

@@ -40,7 +40,7 @@ func Defects(c Condition) ([]Defect, error) {
 		return nil, err
 	}
 	f := finder{c: c}
-	if c.Missing == Yes {
+	if c.Missing == manway.Yes {
 		f.add(AccessMissing, Plan, "there is no access here: this part cannot be pumped or looked into", manway.Citation{Source: oregon340, Place: "0025(2): an access in each compartment"})
 		return f.list, nil
 	}
@@ -68,19 +68,19 @@ func (f *finder) opening() {
 	c := f.c
 	covers := manway.Citation{Source: manway.OSHA1926, Place: "1926.502(i)"}
 	switch {
-	case c.CoverPresent == No:
+	case c.CoverPresent == manway.No:
 		f.add(OpenHole, Urgent, "no cover lies on the opening", covers)
-	case c.CoverDrops == Yes:
+	case c.CoverDrops == manway.Yes:
 		f.add(OpenHole, Urgent, "the cover rocks or can fall through its opening", covers)
 	case c.Bearing.Taken && c.Bearing.Length <= 0:
 		f.add(OpenHole, Urgent, "the cover no longer bears on its rim", covers)
-	case c.RimGap.above(HoleSize):
+	case c.RimGap.AtLeast(HoleSize):
 		f.add(OpenHole, Urgent, "the gap beside the cover is "+c.RimGap.Length.Text(c.Units)+", 2 in or more: a hole", manway.Citation{Source: manway.OSHA1926, Place: "1926.500(b)"})
 	}
 	switch {
 	case c.CoverStrength == manway.Fail:
 		f.add(CoverUnsound, Urgent, "the screening does not show that the cover carries a person", manway.Citation{Source: manway.OSHA1926, Place: "1926.502(i)(2)"})
-	case c.CoverCracked == Yes:
+	case c.CoverCracked == manway.Yes:
 		f.add(CoverUnsound, Urgent, "a crack goes through the cover", practice("a cover cracked through is not stood on"))
 	case c.CoverStrength == manway.NotShown || c.CoverStrength == manway.NotPermitted:
 		f.add(CoverUnsound, Soon, "it cannot be shown that the cover carries a person", manway.Citation{Source: manway.OSHA1926, Place: "1926.502(i)(2)"})
@@ -91,10 +91,10 @@ func (f *finder) opening() {
 // fastening: what keeps a child out.
 func (f *finder) fastening() {
 	c := f.c
-	within := !c.CoverDepth.above(SecureAbove) // at grade, or not known
-	if c.Fastened == No {
+	within := !c.CoverDepth.AtLeast(SecureAbove) // at grade, or not known
+	if c.Fastened == manway.No {
 		at := manway.Citation{Source: wisconsin384, Place: "384.25(7)(h)"}
-		if c.CoverDepth.above(0) {
+		if c.CoverDepth.AtLeast(0) {
 			at = manway.Citation{Source: minnesota7080, Place: "7080.2290 C: secured with less than 6 in of soil over it"}
 		}
 		switch {
@@ -106,9 +106,9 @@ func (f *finder) fastening() {
 			f.add(CoverUnfastened, Urgent, "the cover can be opened without a tool", at)
 		}
 	}
-	if c.Guard == No {
+	if c.Guard == manway.No {
 		s, reason := Plan, "nothing below the cover holds a child if the cover fails or is left off"
-		if within && c.Fastened != Yes {
+		if within && c.Fastened != manway.Yes {
 			s = Soon
 		}
 		f.add(GuardMissing, s, reason, manway.Citation{Source: texas285, Place: "285.38(c): secondary plug, cap or restraint"})
@@ -125,11 +125,11 @@ func (f *finder) cover() {
 	case HandleRusted, HandleLoose, HandleMissing:
 		f.add(HandleUnsound, Soon, "the handle is "+c.Handle.String()+": the cover must not be lifted by it", practice("a doubtful handle is not lifted on"))
 	}
-	bearing := c.Bearing.Taken && c.Bearing.Length > 0 && c.Bearing.below(GoodBearing)
+	bearing := c.Bearing.Taken && c.Bearing.Length > 0 && c.Bearing.Below(GoodBearing)
 	switch {
 	case bearing:
 		f.add(RimChipped, Soon, "the cover bears on only "+c.Bearing.Length.Text(c.Units)+" of rim", practice("1 in of bearing at least"))
-	case c.RimGap.above(NarrowGap) && !c.RimGap.above(HoleSize):
+	case c.RimGap.AtLeast(NarrowGap) && !c.RimGap.AtLeast(HoleSize):
 		f.add(RimChipped, Plan, "the gap of "+c.RimGap.Length.Text(c.Units)+" beside the cover lets water, insects and odour through", practice("a cover closes within 1/8 in"))
 	}
 }
@@ -138,28 +138,28 @@ func (f *finder) cover() {
 func (f *finder) joint() {
 	c := f.c
 	joined := manway.Citation{Source: texas285, Place: "285.38(d): joint watertight"}
-	if c.Roots == Yes {
+	if c.Roots == manway.Yes {
 		f.add(JointRoots, Soon, "roots grow through the joint: they hold it open and reach the outlet", practice("roots show an open joint"))
 	}
 	switch {
-	case c.JointGap.above(WideGap):
+	case c.JointGap.AtLeast(WideGap):
 		f.add(JointGap, Soon, "the joint is open by "+c.JointGap.Length.Text(c.Units)+": soil can wash in and the ground over it sink", joined)
-	case c.JointGap.above(NarrowGap):
+	case c.JointGap.AtLeast(NarrowGap):
 		f.add(JointGap, Plan, "the joint is open by "+c.JointGap.Length.Text(c.Units), joined)
 	case c.JointGap.Taken && c.JointGap.Length > 0:
 		f.add(JointGap, Watch, "the joint is open by "+c.JointGap.Length.Text(c.Units), joined)
 	}
-	if c.JointSealed == No {
+	if c.JointSealed == manway.No {
 		s := Plan
-		if c.WaterStain == Yes || c.Roots == Yes {
+		if c.WaterStain == manway.Yes || c.Roots == manway.Yes {
 			s = Soon
 		}
 		f.add(JointUnsealed, s, "the ring is only set on, with no sealant in the joint", joined)
 	}
-	if c.WaterStain == Yes {
+	if c.WaterStain == manway.Yes {
 		f.add(WaterEnters, Soon, "stains or running water show that groundwater enters: the drain field takes it too", joined)
 	}
-	if c.Odour == Yes {
+	if c.Odour == manway.Yes {
 		f.add(OdourEscapes, Plan, "gas escapes at the cover or joint", practice("a tight access does not smell"))
 	}
 }
@@ -167,7 +167,7 @@ func (f *finder) joint() {
 // concrete: how much of the ring or neck is left.
 func (f *finder) concrete() {
 	c := f.c
-	if c.SteelExposed == Yes {
+	if c.SteelExposed == manway.Yes {
 		f.add(SteelExposed, Soon, "steel is exposed: it rusts, swells and breaks off more concrete", practice("steel that shows is no longer protected"))
 	}
 	if d := c.SpallDepth; d.Taken && d.Length > 0 {
@@ -178,9 +178,9 @@ func (f *finder) concrete() {
 		switch {
 		case manway.Reached(lost, 0.5):
 			f.add(Spalled, Urgent, d.Length.Text(c.Units)+" of "+c.Thickness.Length.Text(c.Units)+" is gone, half or more: nobody and nothing on it", practice("half the thickness"))
-		case manway.Reached(lost, 1./3) || c.SteelExposed == Yes:
+		case manway.Reached(lost, 1./3) || c.SteelExposed == manway.Yes:
 			f.add(Spalled, Soon, d.Length.Text(c.Units)+" of concrete is gone, a third or more of its thickness or down to the steel", practice("a third of the thickness"))
-		case d.above(ShallowSpall):
+		case d.AtLeast(ShallowSpall):
 			f.add(Spalled, Plan, d.Length.Text(c.Units)+" of concrete is gone", practice("1/4 in"))
 		default:
 			f.add(Spalled, Watch, "the surface is lost to "+d.Length.Text(c.Units), practice("1/4 in"))
@@ -189,9 +189,9 @@ func (f *finder) concrete() {
 	if w := c.CrackWidth; w.Taken && w.Length > 0 {
 		in := manway.Citation{Source: aci224R, Place: "Table 4.1, in soil: 0.012 in"}
 		switch {
-		case w.above(OpenCrack):
+		case w.AtLeast(OpenCrack):
 			f.add(Cracked, Soon, "a crack is open by 1/8 in or more", practice("1/8 in"))
-		case w.above(CrackInSoil):
+		case w.AtLeast(CrackInSoil):
 			f.add(Cracked, Plan, "a crack is wider than 0.012 in (0.3 mm)", in)
 		default:
 			f.add(Cracked, Watch, "a hairline crack", in)
@@ -203,18 +203,18 @@ func (f *finder) concrete() {
 func (f *finder) place() {
 	c := f.c
 	switch {
-	case c.CoverDepth.above(RiserFrom + manway.Millimetre/100):
+	case c.CoverDepth.AtLeast(RiserFrom + manway.Millimetre/100):
 		f.add(TooDeep, Plan, "the cover lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than 12 in", manway.Citation{Source: texas285Old, Place: "285.38(d)"})
-	case c.CoverDepth.above(FoundWithin + manway.Millimetre/100):
+	case c.CoverDepth.AtLeast(FoundWithin + manway.Millimetre/100):
 		f.add(TooDeep, Plan, "the cover lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than 6 in", manway.Citation{Source: carolina130A, Place: "(b)"})
 	}
 	switch {
-	case c.Settled.above(NoticedSinking):
+	case c.Settled.AtLeast(NoticedSinking):
 		f.add(Settled, Soon, "riser or cover has sunk or tilted by "+c.Settled.Length.Text(c.Units), practice("1 in"))
 	case c.Settled.Taken && c.Settled.Length > 0:
 		f.add(Settled, Watch, "riser or cover has sunk or tilted by "+c.Settled.Length.Text(c.Units), practice("1 in"))
 	}
-	if c.Size.below(LeastOpening) {
+	if c.Size.Below(LeastOpening) {
 		f.add(AccessTooSmall, Plan, "the opening of "+c.Size.Length.Text(c.Units)+" is less than 18 in", manway.Citation{Source: oregon340, Place: "0025(2)"})
 	}
 	switch {

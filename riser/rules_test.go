@@ -9,7 +9,7 @@ import (
 
 // Reasons are written in the units that are asked for.
 func TestReasonsInSI(t *testing.T) {
-	defects, err := Defects(Condition{Units: manway.SI, JointGap: Read(10 * manway.Millimetre), CoverDepth: Read(400 * manway.Millimetre)})
+	defects, err := Defects(Condition{Units: manway.SI, JointGap: manway.Read(10 * manway.Millimetre), CoverDepth: manway.Read(400 * manway.Millimetre)})
 	if err != nil || len(defects) == 0 {
 		t.Fatalf("defects are %v, %v", defects, err)
 	}

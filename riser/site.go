@@ -11,7 +11,7 @@ type Site struct {
 	Bore         manway.Length      // inside diameter of the riser that stands or will stand
 	Outside      manway.Length      // its outside diameter
 	JointClosed  manway.Length      // thickness of a closed joint; 0: 1/2 in is taken
-	JointDown    Reading            // from where hands or tools enter, down to the joint
+	JointDown    manway.Reading     // from where hands or tools enter, down to the joint
 	Standing     int                // rings that stand there now
 	StandingMass manway.Mass        // of these and the cover
 	Height       manway.Length      // to be made up by the new riser, Reach.Height
@@ -24,7 +24,7 @@ type Site struct {
 	SpallDepth   manway.Length      // mean depth of the patch
 	Liquid       manway.Volume      // to pump before an entry, 0: not known
 	TankVolume   manway.Volume      // of a tank in place of this one, 0: not known
-	Emptying     Answer             // may it be emptied, by the checks of flotation and walls
+	Emptying     manway.Answer      // may it be emptied, by the checks of flotation and walls
 	Water        manway.Groundwater //
 	LocateDays   int                // from the call until lines are marked; 0: 3 are taken
 	Supported    bool               // a competent person has arranged support so that the weak roof is not loaded
@@ -51,7 +51,7 @@ func (s Site) Validate() error {
 		faults.Add("Outside", s.Outside.String(), "above the bore, "+s.Bore.String())
 	}
 	span("JointClosed", s.JointClosed, 4*manway.Inch)
-	s.JointDown.within(&faults, "JointDown", 0, 20*manway.Foot)
+	s.JointDown.Within(&faults, "JointDown", 0, 20*manway.Foot)
 	manway.WithinCount(&faults, "Standing", s.Standing, 0, 100)
 	manway.Within(&faults, "StandingMass", s.StandingMass, 0, 50*manway.Tonne)
 	span("Height", s.Height, 20*manway.Foot)
@@ -66,9 +66,7 @@ func (s Site) Validate() error {
 	span("SpallDepth", s.SpallDepth, 2*manway.Foot)
 	manway.Within(&faults, "Liquid", s.Liquid, 0, 100000*manway.Gallon)
 	manway.Within(&faults, "TankVolume", s.TankVolume, 0, 100000*manway.Gallon)
-	if s.Emptying > Yes {
-		faults.Add("Emptying", s.Emptying.String(), "not seen, no or yes")
-	}
+	faults.Under("Emptying", s.Emptying.Validate())
 	faults.Under("Water", s.Water.Validate())
 	manway.WithinCount(&faults, "LocateDays", s.LocateDays, 0, 60)
 	return faults.Err()

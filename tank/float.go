@@ -59,12 +59,7 @@ const (
 var floatStates = [...]string{"no uplift", "stays down", "short of the required factor", "floats"}
 
 // String is the outcome in words.
-func (s FloatState) String() string {
-	if int(s) < len(floatStates) {
-		return floatStates[s]
-	}
-	return "unknown state"
-}
+func (s FloatState) String() string { return manway.Word(floatStates[:], s) }
 
 // MarshalText is the same as String.
 func (s FloatState) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
@@ -82,12 +77,7 @@ const (
 var leaveStates = [...]string{"may be emptied", "leave at least", "not even full"}
 
 // String is the answer in words.
-func (s LeaveState) String() string {
-	if int(s) < len(leaveStates) {
-		return leaveStates[s]
-	}
-	return "unknown state"
-}
+func (s LeaveState) String() string { return manway.Word(leaveStates[:], s) }
 
 // MarshalText is the same as String.
 func (s LeaveState) MarshalText() ([]byte, error) { return []byte(s.String()), nil }

@@ -21,12 +21,7 @@ const (
 var headForms = [...]string{"flat", "hemispherical", "ellipsoidal", "spherical-cap", "torispherical"}
 
 // String is the form in words.
-func (f HeadForm) String() string {
-	if int(f) < len(headForms) {
-		return headForms[f]
-	}
-	return "unknown form of head"
-}
+func (f HeadForm) String() string { return manway.Word(headForms[:], f) }
 
 // MarshalText is the same as String.
 func (f HeadForm) MarshalText() ([]byte, error) { return []byte(f.String()), nil }
@@ -34,13 +29,7 @@ func (f HeadForm) MarshalText() ([]byte, error) { return []byte(f.String()), nil
 // UnmarshalText accepts flat, hemispherical, ellipsoidal, spherical-cap and
 // torispherical.
 func (f *HeadForm) UnmarshalText(text []byte) error {
-	for i, name := range headForms {
-		if name == string(text) {
-			*f = HeadForm(i)
-			return nil
-		}
-	}
-	return &manway.InputError{Field: "head", Value: `"` + string(text) + `"`, Want: "flat, hemispherical, ellipsoidal, spherical-cap or torispherical"}
+	return manway.ReadWord(f, "head", headForms[:], text)
 }
 
 // Head is one end of a lying cylinder of inside radius r, all sizes inside.

@@ -19,48 +19,15 @@ type Facts struct {
 	Form          Form
 	LengthToWidth float64 // inside; 0: not known
 
-	LiquidDepth, AirSpace, Drop   Measured
-	InletBelow, InletAbove        Measured
-	OutletBelow, OutletAbove      Measured
-	InsideDiameter, AccessSize    Measured
-	AccessBelowGrade, SoilCover   Measured // negative: above grade
-	WallThickness, RoofThickness  Measured
+	LiquidDepth, AirSpace, Drop   manway.Reading
+	InletBelow, InletAbove        manway.Reading
+	OutletBelow, OutletAbove      manway.Reading
+	InsideDiameter, AccessSize    manway.Reading
+	AccessBelowGrade, SoilCover   manway.Reading // negative: above grade
+	WallThickness, RoofThickness  manway.Reading
 	CoverMass                     manway.Mass // 0: not known
-	CoverFastened, SecondaryGuard Answer
+	CoverFastened, SecondaryGuard manway.Answer
 }
-
-// Measured is a length that was measured, or not. The zero value was not: a
-// drop of 0 is measured.
-type Measured struct {
-	Known  bool
-	Length manway.Length
-}
-
-// Found is a length that was measured.
-func Found(x manway.Length) Measured { return Measured{true, x} }
-
-// Answer is yes, no, or not looked at.
-type Answer uint8
-
-// The answers.
-const (
-	NotLooked Answer = iota
-	No
-	Yes
-)
-
-var answers = [...]string{"not looked at", "no", "yes"}
-
-// String is the answer in words.
-func (a Answer) String() string {
-	if int(a) < len(answers) {
-		return answers[a]
-	}
-	return "unknown answer"
-}
-
-// MarshalText is the same as String.
-func (a Answer) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
 
 // Facts are what the tank itself can say: capacities and proportions as far as
 // inverts, walls and openings were measured.
@@ -78,7 +45,7 @@ func (t *Tank) Facts() Facts {
 		f.Form = LyingCylinder
 	case VerticalCylinder:
 		f.Form = UprightRound
-		f.InsideDiameter = Found(in.Width)
+		f.InsideDiameter = manway.Read(in.Width)
 	}
 	if in.Width > 0 && t.known != nominalKnown {
 		f.LengthToWidth = float64(in.Length) / float64(in.Width)
@@ -86,17 +53,17 @@ func (t *Tank) Facts() Facts {
 	if out := t.Spec.OutletInvert; out > 0 {
 		f.Liquid, _ = t.AtOutlet()
 		f.FirstLiquid = manway.Volume(t.compartments[0].liquid(float64(out)))
-		f.LiquidDepth = Found(out)
-		f.AirSpace = Found(in.Height - out)
+		f.LiquidDepth = manway.Read(out)
+		f.AirSpace = manway.Read(in.Height - out)
 		if in := t.Spec.InletInvert; in > 0 {
-			f.Drop = Found(in - out)
+			f.Drop = manway.Read(in - out)
 		}
 	}
 	if !t.Assumed.Has(manway.AssumedWallThickness) {
-		f.WallThickness = Found(t.Spec.Wall)
+		f.WallThickness = manway.Read(t.Spec.Wall)
 	}
 	if !t.Assumed.Has(manway.AssumedRoofThickness) && !lying(t.shape) {
-		f.RoofThickness = Found(t.Spec.Roof)
+		f.RoofThickness = manway.Read(t.Spec.Roof)
 	}
 	for i, a := range t.Spec.Access {
 		least := a.Diameter
@@ -104,7 +71,7 @@ func (t *Tank) Facts() Facts {
 			least = min(a.Length, a.Width)
 		}
 		if i == 0 || least < f.AccessSize.Length {
-			f.AccessSize = Found(least)
+			f.AccessSize = manway.Read(least)
 		}
 	}
 	return f
@@ -161,9 +128,9 @@ func (f Facts) validate() error {
 	manway.WithinCount(&faults, "Compartments", f.Compartments, 0, maxPartitions+1)
 	manway.WithinNumber(&faults, "LengthToWidth", f.LengthToWidth, 0, 100)
 	manway.Within(&faults, "CoverMass", f.CoverMass, 0, 50000*manway.Pound)
-	for i, m := range [...]Measured{f.LiquidDepth, f.AirSpace, f.Drop, f.InletBelow, f.InletAbove, f.OutletBelow, f.OutletAbove,
+	for i, m := range [...]manway.Reading{f.LiquidDepth, f.AirSpace, f.Drop, f.InletBelow, f.InletAbove, f.OutletBelow, f.OutletAbove,
 		f.InsideDiameter, f.AccessSize, f.AccessBelowGrade, f.SoilCover, f.WallThickness, f.RoofThickness} {
-		if m.Known {
+		if m.Taken {
 			manway.Within(&faults, measuredNames[i], m.Length, -greatestSize, greatestSize)
 		}
 	}
@@ -278,12 +245,12 @@ type lengthOrNumber float64
 // secured judges a cover that must be heavy or fastened.
 func (r LimitRule) secured(c manway.Check, f Facts) manway.Check {
 	switch {
-	case f.CoverFastened == Yes:
+	case f.CoverFastened == manway.Yes:
 		c.Kind, c.Demand, c.Capacity = manway.Ratio, 1, 1
 	case f.CoverMass == 0:
 		c.Reason = "not measured: weight of the cover, and whether it is fastened"
 		return c
-	case f.CoverFastened == NotLooked && !manway.Reached(float64(f.CoverMass), r.Least):
+	case f.CoverFastened == manway.Unknown && !manway.Reached(float64(f.CoverMass), r.Least):
 		c.Reason = "lighter than the rule asks, and whether it is fastened was not looked at"
 		return c
 	default:
@@ -293,12 +260,12 @@ func (r LimitRule) secured(c manway.Check, f Facts) manway.Check {
 	return c.Judge()
 }
 
-func answered(c manway.Check, a Answer) manway.Check {
+func answered(c manway.Check, a manway.Answer) manway.Check {
 	c.Demand, c.Unfactored = 1, 1
 	switch a {
-	case Yes:
+	case manway.Yes:
 		c.Capacity = 1
-	case No:
+	case manway.No:
 	default:
 		c.Reason = "not looked at"
 		return c
@@ -308,7 +275,7 @@ func answered(c manway.Check, a Answer) manway.Check {
 
 // value is what was found on a topic, in SI.
 func (f Facts) value(t Topic) (v float64, known bool) {
-	length := func(m Measured) (float64, bool) { return float64(m.Length), m.Known }
+	length := func(m manway.Reading) (float64, bool) { return float64(m.Length), m.Taken }
 	switch t {
 	case FirstShare:
 		if f.Liquid == 0 || f.FirstLiquid == 0 {
@@ -318,7 +285,7 @@ func (f Facts) value(t Topic) (v float64, known bool) {
 	case FirstCapacity:
 		return float64(f.FirstLiquid), f.FirstLiquid > 0
 	case OutletShare:
-		if !f.LiquidDepth.Known || !f.OutletBelow.Known || f.LiquidDepth.Length <= 0 {
+		if !f.LiquidDepth.Taken || !f.OutletBelow.Taken || f.LiquidDepth.Length <= 0 {
 			return 0, false
 		}
 		return float64(f.OutletBelow.Length) / float64(f.LiquidDepth.Length), true

@@ -200,12 +200,7 @@ const (
 var limitStates = [...]string{"not shown", "over the whole range", "up to", "not even without"}
 
 // String is the answer in words.
-func (s LimitState) String() string {
-	if int(s) < len(limitStates) {
-		return limitStates[s]
-	}
-	return "unknown state"
-}
+func (s LimitState) String() string { return manway.Word(limitStates[:], s) }
 
 // MarshalText is the same as String.
 func (s LimitState) MarshalText() ([]byte, error) { return []byte(s.String()), nil }

@@ -69,25 +69,14 @@ const (
 var wetnesses = [...]string{"unknown", "dry", "soaked"}
 
 // String is unknown, dry or soaked.
-func (w Wetness) String() string {
-	if int(w) < len(wetnesses) {
-		return wetnesses[w]
-	}
-	return "unknown value " + fmt.Sprint(int(w))
-}
+func (w Wetness) String() string { return manway.Word(wetnesses[:], w) }
 
 // MarshalText is the same as String.
 func (w Wetness) MarshalText() ([]byte, error) { return []byte(w.String()), nil }
 
 // UnmarshalText accepts unknown, dry and soaked.
 func (w *Wetness) UnmarshalText(text []byte) error {
-	for i, name := range wetnesses {
-		if name == string(text) {
-			*w = Wetness(i)
-			return nil
-		}
-	}
-	return &manway.InputError{Field: "wetness", Value: fmt.Sprintf("%q", text), Want: "unknown, dry or soaked"}
+	return manway.ReadWord(w, "wetness", wetnesses[:], text)
 }
 
 // vehicles are the wheels that are asked about where none are given.

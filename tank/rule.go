@@ -41,12 +41,7 @@ const (
 var marks = [...]string{"memory", "seen-secondary", "seen"}
 
 // String is the mark in words.
-func (m Mark) String() string {
-	if int(m) < len(marks) {
-		return marks[m]
-	}
-	return "unknown mark"
-}
+func (m Mark) String() string { return manway.Word(marks[:], m) }
 
 // MarshalText is the same as String.
 func (m Mark) MarshalText() ([]byte, error) { return []byte(m.String()), nil }

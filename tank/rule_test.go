@@ -206,7 +206,7 @@ func TestJudge(t *testing.T) {
 	})
 	f := good.Facts()
 	f.Bedrooms = 3
-	f.OutletBelow = Found(18 * in)
+	f.OutletBelow = manway.Read(18 * in)
 	va := virginia()
 	j, err := va.Judge(f)
 	if err != nil {
@@ -233,7 +233,7 @@ func TestJudge(t *testing.T) {
 	for drop, want := range map[manway.Length][2]manway.Status{
 		1 * in: {manway.Fail, manway.Pass}, 2 * in: {manway.Pass, manway.Fail}, -1 * in: {manway.Fail, manway.Pass}, 0: {manway.Fail, manway.Pass},
 	} {
-		f.Drop = Found(drop)
+		f.Drop = manway.Read(drop)
 		j, _ := va.Judge(f)
 		a, b := find(t, j, "drop from inlet to outlet, at least"), find(t, j, "drop from inlet to outlet, at most")
 		if a.Status != want[0] || b.Status != want[1] {
@@ -255,8 +255,8 @@ func TestJudge(t *testing.T) {
 
 // A superseded or remembered rule informs and never judges.
 func TestOldRulesInform(t *testing.T) {
-	f := Facts{Bedrooms: 3, Liquid: 400 * manway.Gallon, FirstLiquid: 200 * manway.Gallon, LiquidDepth: Found(20 * manway.Inch),
-		AirSpace: Found(1 * manway.Inch), CoverMass: 20 * manway.Pound, CoverFastened: No, Compartments: 2, Form: PlumbWalls, LengthToWidth: 1}
+	f := Facts{Bedrooms: 3, Liquid: 400 * manway.Gallon, FirstLiquid: 200 * manway.Gallon, LiquidDepth: manway.Read(20 * manway.Inch),
+		AirSpace: manway.Read(1 * manway.Inch), CoverMass: 20 * manway.Pound, CoverFastened: manway.No, Compartments: 2, Form: PlumbWalls, LengthToWidth: 1}
 	for _, id := range []string{"usphs-1967", "us-mn-ramsey-1989", "us-nc", "us-mn", "us-oh", "ipsdc-2012"} {
 		s, err := RuleSetOf(id)
 		if err != nil {
@@ -286,12 +286,12 @@ func TestCovers(t *testing.T) {
 	name := CoverSecured.String()
 	for _, c := range []struct {
 		mass     manway.Mass
-		fastened Answer
+		fastened manway.Answer
 		want     manway.Status
 	}{
-		{0, NotLooked, manway.NotJudged}, {0, No, manway.NotJudged}, {0, Yes, manway.Pass},
-		{65 * manway.Pound, NotLooked, manway.Pass}, {64 * manway.Pound, NotLooked, manway.NotJudged},
-		{64 * manway.Pound, No, manway.Fail}, {64 * manway.Pound, Yes, manway.Pass}, {70 * manway.Pound, No, manway.Pass},
+		{0, manway.Unknown, manway.NotJudged}, {0, manway.No, manway.NotJudged}, {0, manway.Yes, manway.Pass},
+		{65 * manway.Pound, manway.Unknown, manway.Pass}, {64 * manway.Pound, manway.Unknown, manway.NotJudged},
+		{64 * manway.Pound, manway.No, manway.Fail}, {64 * manway.Pound, manway.Yes, manway.Pass}, {70 * manway.Pound, manway.No, manway.Pass},
 	} {
 		j, err := wy.Judge(Facts{CoverMass: c.mass, CoverFastened: c.fastened})
 		if err != nil {
@@ -302,15 +302,15 @@ func TestCovers(t *testing.T) {
 		}
 	}
 	in := indiana()
-	for a, want := range map[Answer]manway.Status{NotLooked: manway.NotJudged, No: manway.Fail, Yes: manway.Pass} {
-		j, _ := in.Judge(Facts{SecondaryGuard: a, CoverFastened: Yes})
+	for a, want := range map[manway.Answer]manway.Status{manway.Unknown: manway.NotJudged, manway.No: manway.Fail, manway.Yes: manway.Pass} {
+		j, _ := in.Judge(Facts{SecondaryGuard: a, CoverFastened: manway.Yes})
 		if got := find(t, j, SecondaryGuard.String()); got.Status != want {
 			t.Errorf("guard %v: %v, want %v", a, got.Status, want)
 		}
 	}
 	tx := texas()
 	for depth, want := range map[manway.Length]manway.Status{-3 * manway.Inch: manway.Pass, -1 * manway.Inch: manway.Fail, 5 * manway.Inch: manway.Fail} {
-		j, _ := tx.Judge(Facts{AccessBelowGrade: Found(depth)})
+		j, _ := tx.Judge(Facts{AccessBelowGrade: manway.Read(depth)})
 		if got := find(t, j, AccessAboveGrade.String()+", at least"); got.Status != want {
 			t.Errorf("access %v below grade: %v, want %v", depth, got.Status, want)
 		}
@@ -321,7 +321,7 @@ func TestCovers(t *testing.T) {
 func TestScope(t *testing.T) {
 	tn := tennessee()
 	depth := func(liquid manway.Volume) (names []string) {
-		j, err := tn.Judge(Facts{Liquid: liquid, LiquidDepth: Found(70 * manway.Inch)})
+		j, err := tn.Judge(Facts{Liquid: liquid, LiquidDepth: manway.Read(70 * manway.Inch)})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -344,7 +344,7 @@ func TestScope(t *testing.T) {
 }
 
 func TestJudgeRefuses(t *testing.T) {
-	_, err := virginia().Judge(Facts{Bedrooms: -1, DailyFlow: manway.Flow(math.NaN()), Liquid: -1, FirstLiquid: 5, Drop: Found(manway.Length(math.Inf(1)))})
+	_, err := virginia().Judge(Facts{Bedrooms: -1, DailyFlow: manway.Flow(math.NaN()), Liquid: -1, FirstLiquid: 5, Drop: manway.Read(manway.Length(math.Inf(1)))})
 	faults, ok := err.(manway.InputErrors)
 	if !ok || len(faults) != 5 {
 		t.Errorf("%d faults, want 5: %v", len(faults), err)

@@ -134,23 +134,12 @@ const (
 var materials = [...]string{"concrete", "plastic", "fibreglass", "steel"}
 
 // String is concrete, plastic, fibreglass or steel.
-func (m Material) String() string {
-	if int(m) < len(materials) {
-		return materials[m]
-	}
-	return "unknown material"
-}
+func (m Material) String() string { return manway.Word(materials[:], m) }
 
 // MarshalText is the same as String.
 func (m Material) MarshalText() ([]byte, error) { return []byte(m.String()), nil }
 
 // UnmarshalText accepts concrete, plastic, fibreglass and steel.
 func (m *Material) UnmarshalText(text []byte) error {
-	for i, name := range materials {
-		if name == string(text) {
-			*m = Material(i)
-			return nil
-		}
-	}
-	return &manway.InputError{Field: "material", Value: `"` + string(text) + `"`, Want: "concrete, plastic, fibreglass or steel"}
+	return manway.ReadWord(m, "material", materials[:], text)
 }

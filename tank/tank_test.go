@@ -213,18 +213,20 @@ func TestFacts(t *testing.T) {
 	x := must(t, Spec{Shape: Box{Length: 96 * in, Width: 48 * in, Height: 60 * in}, OutletInvert: 48 * in, InletInvert: 51 * in, Wall: 3 * in,
 		Partitions: []Partition{{At: 62 * in, Thickness: 3 * in}}, Access: []Access{{Along: 10 * in, Diameter: 24 * in}, {Along: 50 * in, Length: 20 * in, Width: 18 * in}}})
 	f := x.Facts()
-	near := func(m Measured, want manway.Length) bool { return m.Known && math.Abs(float64(m.Length-want)) < 1e-12 }
+	near := func(m manway.Reading, want manway.Length) bool {
+		return m.Taken && math.Abs(float64(m.Length-want)) < 1e-12
+	}
 	if !near(f.LiquidDepth, 48*in) || !near(f.AirSpace, 12*in) || !near(f.Drop, 3*in) || !near(f.AccessSize, 18*in) || !near(f.WallThickness, 3*in) {
 		t.Errorf("%+v", f)
 	}
-	if f.RoofThickness.Known || f.Compartments != 2 || f.LengthToWidth != 2 || f.Form != PlumbWalls {
+	if f.RoofThickness.Taken || f.Compartments != 2 || f.LengthToWidth != 2 || f.Form != PlumbWalls {
 		t.Errorf("%+v", f)
 	}
 	if math.Abs(float64(f.FirstLiquid/f.Liquid)-62.0/93) > 1e-12 {
 		t.Errorf("share %v", f.FirstLiquid/f.Liquid)
 	}
 	unknown := must(t, Spec{Shape: shapes["areas"]})
-	if f := unknown.Facts(); f.Liquid != 0 || f.LiquidDepth.Known || f.Form != AnyForm || f.WallThickness.Known {
+	if f := unknown.Facts(); f.Liquid != 0 || f.LiquidDepth.Taken || f.Form != AnyForm || f.WallThickness.Taken {
 		t.Errorf("%+v", f)
 	}
 }

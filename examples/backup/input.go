@@ -16,18 +16,18 @@ import (
 type input struct {
 	ID string `json:"id"`
 	tankinput.Tank
-	Outlet manway.Length      `json:"outlet"`
-	Inlet  hydraulics.Reading `json:"inlet"`
-	Spill  hydraulics.Reading `json:"spill"`
-	Start  hydraulics.Reading `json:"start"`
-	Pipe   manway.Length      `json:"pipe"`
-	Open   *float64           `json:"open"`
-	Slots  []slot             `json:"slots"`
-	Base   manway.Flow        `json:"base"`
-	Surges []surge            `json:"surges"`
-	Time   manway.Duration    `json:"time"`
-	Step   manway.Duration    `json:"step"`
-	Units  manway.System      `json:"units"`
+	Outlet manway.Length   `json:"outlet"`
+	Inlet  manway.Reading  `json:"inlet"`
+	Spill  manway.Reading  `json:"spill"`
+	Start  manway.Reading  `json:"start"`
+	Pipe   manway.Length   `json:"pipe"`
+	Open   *float64        `json:"open"`
+	Slots  []slot          `json:"slots"`
+	Base   manway.Flow     `json:"base"`
+	Surges []surge         `json:"surges"`
+	Time   manway.Duration `json:"time"`
+	Step   manway.Duration `json:"step"`
+	Units  manway.System   `json:"units"`
 }
 
 // slot is the opening of one partition.
@@ -87,9 +87,9 @@ func flags(fs *flag.FlagSet, in *input) {
 	fs.StringVar(&in.ID, "id", "", "`NAME` of the tank")
 	tankinput.Flags(fs, &in.Tank)
 	fs.TextVar(&in.Outlet, "outlet", manway.Length(0), "outlet invert over the floor")
-	fs.TextVar(&in.Inlet, "inlet", hydraulics.Reading{}, "inlet invert over the floor")
-	fs.TextVar(&in.Spill, "spill", hydraulics.Reading{}, "level at which liquid leaves another way")
-	fs.TextVar(&in.Start, "start", hydraulics.Reading{}, "level at the start")
+	fs.TextVar(&in.Inlet, "inlet", manway.Reading{}, "inlet invert over the floor")
+	fs.TextVar(&in.Spill, "spill", manway.Reading{}, "level at which liquid leaves another way")
+	fs.TextVar(&in.Start, "start", manway.Reading{}, "level at the start")
 	fs.TextVar(&in.Pipe, "pipe", 4*manway.Inch, "inside diameter of the outlet")
 	fs.Func("open", "`SHARE` of the outlet that is open, 0 to 1", func(text string) error {
 		v, err := strconv.ParseFloat(text, 64)

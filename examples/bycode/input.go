@@ -27,24 +27,8 @@ type input struct {
 	AccessBelowGrade *manway.Length  `json:"access_below_grade"`
 	SoilCover        *manway.Length  `json:"soil_cover"`
 	CoverMass        manway.Mass     `json:"cover_mass"`
-	CoverFastened    answer          `json:"cover_fastened"`
-	SecondaryGuard   answer          `json:"secondary_guard"`
-}
-
-// answer is yes, no, or left out.
-type answer struct{ tank.Answer }
-
-// UnmarshalText accepts yes and no.
-func (a *answer) UnmarshalText(text []byte) error {
-	switch string(text) {
-	case "yes":
-		a.Answer = tank.Yes
-	case "no":
-		a.Answer = tank.No
-	default:
-		return &manway.InputError{Field: "answer", Value: `"` + string(text) + `"`, Want: "yes or no"}
-	}
-	return nil
+	CoverFastened    manway.Answer   `json:"cover_fastened"`
+	SecondaryGuard   manway.Answer   `json:"secondary_guard"`
 }
 
 func flags(fs *flag.FlagSet, in *input) {
@@ -63,8 +47,8 @@ func flags(fs *flag.FlagSet, in *input) {
 	record.Optional(fs, &in.AccessBelowGrade, "access-below-grade", "`DEPTH` of cover or riser top below grade; less than 0 is above")
 	record.Optional(fs, &in.SoilCover, "soil-cover", "`DEPTH` of soil over the roof")
 	fs.TextVar(&in.CoverMass, "cover-mass", manway.Mass(0), "`MASS` of the lightest cover")
-	fs.Func("cover-fastened", "`yes` or no", func(s string) error { return in.CoverFastened.UnmarshalText([]byte(s)) })
-	fs.Func("secondary-guard", "`yes` or no", func(s string) error { return in.SecondaryGuard.UnmarshalText([]byte(s)) })
+	fs.TextVar(&in.CoverFastened, "cover-fastened", manway.Unknown, "`yes` or no")
+	fs.TextVar(&in.SecondaryGuard, "secondary-guard", manway.Unknown, "`yes` or no")
 }
 
 // output is the verdict.
@@ -98,19 +82,19 @@ func judge(in *input) (output, error) {
 func (in *input) facts(t *tank.Tank, faults *manway.InputErrors) tank.Facts {
 	f := t.Facts()
 	f.Bedrooms, f.DailyFlow = in.Bedrooms, in.DailyFlow
-	f.CoverMass, f.CoverFastened, f.SecondaryGuard = in.CoverMass, in.CoverFastened.Answer, in.SecondaryGuard.Answer
-	for to, from := range map[*tank.Measured]*manway.Length{
+	f.CoverMass, f.CoverFastened, f.SecondaryGuard = in.CoverMass, in.CoverFastened, in.SecondaryGuard
+	for to, from := range map[*manway.Reading]*manway.Length{
 		&f.InletBelow: in.InletBelow, &f.InletAbove: in.InletAbove, &f.OutletBelow: in.OutletBelow, &f.OutletAbove: in.OutletAbove,
 		&f.AccessBelowGrade: in.AccessBelowGrade, &f.SoilCover: in.SoilCover,
 	} {
 		if from != nil {
-			*to = tank.Found(*from)
+			*to = manway.Read(*from)
 		}
 	}
 	for i, x := range in.AccessSizes {
 		manway.Within(faults, fmt.Sprintf("AccessSizes[%d]", i), x, manway.Inch, 20*manway.Foot)
 		if i == 0 || x < f.AccessSize.Length {
-			f.AccessSize = tank.Found(x)
+			f.AccessSize = manway.Read(x)
 		}
 	}
 	return f

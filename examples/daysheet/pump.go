@@ -14,25 +14,25 @@ var rule = hydraulics.RuleNewHamp
 var fields = [compartments][2]string{{"Sludge1", "Scum1"}, {"Sludge2", "Scum2"}}
 
 // readings are sludge and scum of a compartment.
-func (in *input) readings(i int) (sludge, scum hydraulics.Reading) {
+func (in *input) readings(i int) (sludge, scum manway.Reading) {
 	if i == 0 {
 		return reading(in.Sludge1), reading(in.Scum1)
 	}
 	return reading(in.Sludge2), reading(in.Scum2)
 }
 
-func reading(l *manway.Length) hydraulics.Reading {
+func reading(l *manway.Length) manway.Reading {
 	if l == nil {
-		return hydraulics.Reading{}
+		return manway.Reading{}
 	}
-	return hydraulics.Read(*l)
+	return manway.Read(*l)
 }
 
 // pump fills in what the compartments hold and what is to be pumped of it.
 func (j *job) pump(t *tank.Tank) {
 	for i := j.out.n; i < compartments; i++ {
 		sludge, scum := j.in.readings(i)
-		for k, r := range [...]hydraulics.Reading{sludge, scum} {
+		for k, r := range [...]manway.Reading{sludge, scum} {
 			if r.Taken {
 				j.faults.Add(fields[i][k], r.String(), "nothing: there is no partition")
 			}

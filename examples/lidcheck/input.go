@@ -134,10 +134,10 @@ type handle struct {
 type guard struct {
 	Opening   manway.Length  `json:"opening"`
 	Depth     *manway.Length `json:"depth"`
-	Fastened  lid.Answer     `json:"fastened"`
-	Locked    lid.Answer     `json:"locked"`
-	Secondary lid.Answer     `json:"secondary"`
-	Label     lid.Answer     `json:"label"`
+	Fastened  manway.Answer  `json:"fastened"`
+	Locked    manway.Answer  `json:"locked"`
+	Secondary manway.Answer  `json:"secondary"`
+	Label     manway.Answer  `json:"label"`
 }
 
 type lift struct {

@@ -91,7 +91,7 @@ func textMoves(b *strings.Builder, out *output, s manway.System) {
 
 // verdict is what the crew's limit says of a way.
 func verdict(k lid.Method, s manway.System) string {
-	if k.Possible == lid.No {
+	if k.Possible == manway.No {
 		return "not as it lies: " + k.Reason
 	}
 	words := k.Crew.Reason
@@ -132,7 +132,7 @@ func textSeat(b *strings.Builder, r lid.Seating, s manway.System) {
 	if !r.Rim.NotKnown {
 		fmt.Fprintf(b, "Rim: bearing %s, least left %s, %.0f %% whole; ",
 			r.Rim.Bearing.Text(s), r.Rim.Least.Text(s), 100*r.Rim.Whole)
-		if r.Rim.OpenAir == lid.Yes {
+		if r.Rim.OpenAir == manway.Yes {
 			fmt.Fprintf(b, "%s open right through: odour and water pass\n", r.Rim.Gap.Text(s))
 		} else {
 			fmt.Fprintln(b, "no gap right through, which does not make a seat tight")

@@ -48,7 +48,7 @@ func writeRows(r *record.Row, in *input, out *output) {
 		c.number(has, x.In(manway.Pound))
 	}
 	for _, k := range m.Methods {
-		c.number(has && k.Possible != lid.No, k.FirstPull.In(manway.PoundForce))
+		c.number(has && k.Possible != manway.No, k.FirstPull.In(manway.PoundForce))
 	}
 	c.text(has, m.Least.String())
 	c.text(has, m.Methods[m.Least].Crew.Status.String())

@@ -15,16 +15,16 @@ import (
 type input struct {
 	ID string `json:"id"`
 	tankinput.Tank
-	Outlet       manway.Length        `json:"outlet"`
-	Inlet        hydraulics.Reading   `json:"inlet"`
-	DeviceBottom hydraulics.Reading   `json:"device_bottom"`
-	Compartments []compartment        `json:"compartments"`
-	Ports        []hydraulics.Reading `json:"ports"`
-	Carries      []hydraulics.Reading `json:"carries"`
+	Outlet       manway.Length    `json:"outlet"`
+	Inlet        manway.Reading   `json:"inlet"`
+	DeviceBottom manway.Reading   `json:"device_bottom"`
+	Compartments []compartment    `json:"compartments"`
+	Ports        []manway.Reading `json:"ports"`
+	Carries      []manway.Reading `json:"carries"`
 
-	Cover       hydraulics.Reading `json:"cover"`
+	Cover       manway.Reading     `json:"cover"`
 	Groundwater manway.Groundwater `json:"groundwater"`
-	NotBelow    hydraulics.Reading `json:"not_below"`
+	NotBelow    manway.Reading     `json:"not_below"`
 	Because     string             `json:"because"`
 
 	Truck  manway.Volume `json:"truck"`
@@ -32,7 +32,7 @@ type input struct {
 	Tare   manway.Mass   `json:"tare"`
 	Limit  manway.Mass   `json:"limit"`
 
-	Lift         hydraulics.Reading `json:"lift"`
+	Lift         manway.Reading     `json:"lift"`
 	Hose         manway.Length      `json:"hose"`
 	HoseDiameter manway.Length      `json:"hose_diameter"`
 	Fittings     float64            `json:"fittings"`
@@ -48,13 +48,13 @@ type input struct {
 	Residents      int                  `json:"residents"`
 	ResidentsKnown hydraulics.Certainty `json:"residents_known"`
 	Bedrooms       int                  `json:"bedrooms"`
-	Grinder        hydraulics.Answer    `json:"grinder"`
+	Grinder        manway.Answer        `json:"grinder"`
 	Months         int                  `json:"months"`
 	Date           manway.Date          `json:"date"`
 	LastPumped     manway.Date          `json:"last_pumped"`
 	LastKnown      hydraulics.Certainty `json:"last_known"`
 
-	Runback      hydraulics.Answer      `json:"runback"`
+	Runback      manway.Answer          `json:"runback"`
 	Rise         manway.Length          `json:"rise"`
 	Over         manway.Duration        `json:"over"`
 	InletBaffle  hydraulics.DeviceState `json:"inlet_baffle"`
@@ -69,10 +69,10 @@ type compartment struct {
 	Name     string             `json:"name"`
 	State    hydraulics.Opening `json:"state"`
 	Reason   string             `json:"reason"`
-	Level    hydraulics.Reading `json:"level"`
-	Sludge   hydraulics.Reading `json:"sludge"`
-	Scum     hydraulics.Reading `json:"scum"`
-	LidDepth hydraulics.Reading `json:"lid_depth"`
+	Level    manway.Reading     `json:"level"`
+	Sludge   manway.Reading     `json:"sludge"`
+	Scum     manway.Reading     `json:"scum"`
+	LidDepth manway.Reading     `json:"lid_depth"`
 	LidNote  string             `json:"lid_note"`
 
 	GaugeBefore *manway.Volume `json:"gauge_before"`
@@ -96,7 +96,7 @@ func (c *compartment) read(text string) error {
 			return err
 		}
 	}
-	for i, to := range []*hydraulics.Reading{&c.Level, &c.Sludge, &c.Scum, &c.LidDepth} {
+	for i, to := range []*manway.Reading{&c.Level, &c.Sludge, &c.Scum, &c.LidDepth} {
 		if err := to.UnmarshalText([]byte(parts[2+i])); err != nil {
 			return err
 		}
@@ -141,7 +141,7 @@ func flags(fs *flag.FlagSet, in *input) {
 		fs.TextVar(l.to, l.name, l.usual, l.usage)
 	}
 	for _, r := range []struct {
-		to          *hydraulics.Reading
+		to          *manway.Reading
 		name, usage string
 	}{
 		{&in.Inlet, "inlet", "inlet invert over the floor"},
@@ -150,7 +150,7 @@ func flags(fs *flag.FlagSet, in *input) {
 		{&in.NotBelow, "not-below", "level not to go below"},
 		{&in.Lift, "lift", "from the surface up to the truck's inlet"},
 	} {
-		fs.TextVar(r.to, r.name, hydraulics.Reading{}, r.usage)
+		fs.TextVar(r.to, r.name, manway.Reading{}, r.usage)
 	}
 	fs.StringVar(&in.Because, "because", "", "`REASON` of -not-below")
 	fs.TextVar(&in.Groundwater, "groundwater", manway.Groundwater{}, "`DEPTH` below grade, or unknown")
@@ -179,12 +179,12 @@ func houseFlags(fs *flag.FlagSet, in *input) {
 	fs.IntVar(&in.Residents, "residents", 0, "`NUMBER` of people on the tank")
 	fs.TextVar(&in.ResidentsKnown, "residents-known", hydraulics.Unknown, "`HOW`: counted, about, owner says, unknown")
 	fs.IntVar(&in.Bedrooms, "bedrooms", 0, "`NUMBER`, where residents are unknown")
-	fs.TextVar(&in.Grinder, "grinder", hydraulics.NotAsked, "garbage grinder: yes, no, unknown")
+	fs.TextVar(&in.Grinder, "grinder", manway.Unknown, "garbage grinder: yes, no, unknown")
 	fs.IntVar(&in.Months, "months", 0, "`NUMBER` of months of the year that the house is lived in")
 	fs.TextVar(&in.Date, "date", manway.Date{}, "`DATE` of the visit")
 	fs.TextVar(&in.LastPumped, "last-pumped", manway.Date{}, "`DATE`")
 	fs.TextVar(&in.LastKnown, "last-known", hydraulics.Unknown, "`HOW`: counted, about, owner says, unknown")
-	fs.TextVar(&in.Runback, "runback", hydraulics.NotAsked, "water ran back after the level was drawn below the outlet: yes, no, unknown")
+	fs.TextVar(&in.Runback, "runback", manway.Unknown, "water ran back after the level was drawn below the outlet: yes, no, unknown")
 	fs.TextVar(&in.Over, "over", manway.Duration(0), "`TIME` that runback was watched")
 	fs.TextVar(&in.InletBaffle, "inlet-baffle", hydraulics.NotSeen, "`STATE` of the inlet tee or baffle")
 	fs.TextVar(&in.OutletBaffle, "outlet-baffle", hydraulics.NotSeen, "`STATE` of the outlet tee or baffle")

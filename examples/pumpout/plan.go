@@ -281,7 +281,7 @@ func (o *output) trigger(in *input, c hydraulics.Case) error {
 		}
 		s := hydraulics.Solids{Outlet: c.Outlet, DeviceBottom: in.DeviceBottom, Level: found.Level, Sludge: found.Sludge, Scum: found.Scum}
 		if i < len(c.Compartments)-1 {
-			s.DeviceBottom = hydraulics.Reading{} // the outlet device stands in the last one
+			s.DeviceBottom = manway.Reading{} // the outlet device stands in the last one
 		}
 		if now := o.brief.Plan.Compartments[i].AtOutlet; now.LayersKnown && now.Total > 0 {
 			s.Share = hydraulics.Fraction{Known: true, Value: float64((now.Sludge + now.Scum) / now.Total)}

@@ -2,8 +2,6 @@ package main
 
 import (
 	"flag"
-	"fmt"
-	"strings"
 
 	"manway.example/manway"
 	"manway.example/manway/examples/internal/record"
@@ -91,24 +89,13 @@ type load struct {
 	Density        *manway.Density  `json:"density"`
 }
 
-// word is a value that is one of a few words.
-func word[T ~uint8](to *T, text []byte, words []string) error {
-	for i, w := range words {
-		if w != "" && strings.EqualFold(w, strings.TrimSpace(string(text))) {
-			*to = T(i)
-			return nil
-		}
-	}
-	return &manway.InputError{Value: fmt.Sprintf("%q", text), Want: strings.Join(words, ", ")}
-}
-
 type edge uint8
 
 const threePoints = edge(plate.Free + 1) // only of lids
 
 var edges = []string{plate.Simple: "simple", plate.Clamped: "clamped", plate.Free: "free", threePoints: "three points"}
 
-func (e *edge) UnmarshalText(text []byte) error { return word(e, text, edges) }
+func (e *edge) UnmarshalText(text []byte) error { return manway.ReadWord(e, "edge", edges, text) }
 func (e edge) String() string                   { return edges[e] }
 
 type shape uint8
@@ -118,7 +105,9 @@ const (
 	round
 )
 
-func (s *shape) UnmarshalText(text []byte) error { return word(s, text, []string{"rect", "round"}) }
+func (s *shape) UnmarshalText(text []byte) error {
+	return manway.ReadWord(s, "shape", []string{"rect", "round"}, text)
+}
 
 type kind uint8
 
@@ -134,10 +123,7 @@ const (
 var kinds = []string{"", "uniform", "patch", "ring", "line", "liquid"}
 
 func (k *kind) UnmarshalText(text []byte) error {
-	if err := word(k, text, kinds); err != nil {
-		return &manway.InputError{Value: fmt.Sprintf("%q", text), Want: strings.Join(kinds[1:], ", ")}
-	}
-	return nil
+	return manway.ReadWord(k, "kind", kinds, text)
 }
 
 func (k kind) String() string { return kinds[k] }

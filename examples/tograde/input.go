@@ -140,16 +140,16 @@ type hose struct {
 }
 
 type site struct {
-	JointDown    riser.Reading `json:"joint_down"`
-	Standing     int           `json:"standing"`
-	StandingMass manway.Mass   `json:"standing_mass"`
-	SpallArea    manway.Area   `json:"spall_area"`
-	SpallDepth   manway.Length `json:"spall_depth"`
-	Liquid       manway.Volume `json:"liquid"`
-	TankVolume   manway.Volume `json:"tank_volume"`
-	Emptying     riser.Answer  `json:"emptying"`
-	LocateDays   int           `json:"locate_days"`
-	Supported    bool          `json:"supported"`
+	JointDown    manway.Reading `json:"joint_down"`
+	Standing     int            `json:"standing"`
+	StandingMass manway.Mass    `json:"standing_mass"`
+	SpallArea    manway.Area    `json:"spall_area"`
+	SpallDepth   manway.Length  `json:"spall_depth"`
+	Liquid       manway.Volume  `json:"liquid"`
+	TankVolume   manway.Volume  `json:"tank_volume"`
+	Emptying     manway.Answer  `json:"emptying"`
+	LocateDays   int            `json:"locate_days"`
+	Supported    bool           `json:"supported"`
 }
 
 // number is a figure without a unit.

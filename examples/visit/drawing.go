@@ -247,7 +247,7 @@ func (f *frame) access(i int) {
 	if down := a.Cover - a.Riser.Height; down > 0 {
 		words += ", " + tied(down.Text(f.v.Survey.Units)+" down")
 	}
-	if a.Opened != hydraulics.Yes {
+	if a.Opened != manway.Yes {
 		words += ", not opened"
 	}
 	f.d.Label(at(x, top+float64(a.Lid.Thickness)/2), side, words)

@@ -69,7 +69,7 @@ func (v Visit) done(access string) bool {
 // pumpDue is when the tank is to be pumped next.
 func (v Visit) pumpDue() (manway.Date, string) {
 	switch {
-	case v.Survey.Done.Pumped == hydraulics.Yes:
+	case v.Survey.Done.Pumped == manway.Yes:
 		return v.Pump.Forecast.Pumped.Likely, "by the " + v.Pump.Forecast.Method.String() + ", counted from this visit"
 	case v.pumpNow():
 		return v.Survey.Date, v.rulesThatAsk()

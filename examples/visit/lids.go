@@ -42,7 +42,7 @@ func (v *Visit) liftLid(a Access, out *AccessAnswer) error {
 	faults.Under("Lid", err)
 	out.Guard, err = body.CheckGuard(lid.Guard{
 		Opening: a.Opening, Depth: max(a.Cover-a.Riser.Height, 0), DepthKnown: true,
-		Fastened: lid.Answer(a.Seen.Fastened), Secondary: lid.Answer(a.Seen.Guard), Crew: crew,
+		Fastened: a.Seen.Fastened, Secondary: a.Seen.Guard, Crew: crew,
 	}, lid.GuardRules())
 	faults.Under("Lid", err)
 	return faults.Err()
@@ -148,7 +148,7 @@ func (v Visit) ways(a Access, m lid.Moves) (Table, []string) {
 	t := Table{ID: "ways_" + slug(a.Name), Title: a.Name + ": force at the hands", Columns: []string{"Way", "Once free", "First pull", "Crew's limit"}}
 	var not, notes []string
 	for _, k := range m.Methods {
-		if k.Possible == lid.No {
+		if k.Possible == manway.No {
 			not = append(not, k.Way.String()+": "+k.Reason)
 			continue
 		}

@@ -65,7 +65,7 @@ func (s Survey) opened(compartment int) (state hydraulics.Opening, why string) {
 		if a.Compartment != compartment {
 			continue
 		}
-		if a.Opened == hydraulics.Yes {
+		if a.Opened == manway.Yes {
 			return hydraulics.Opened, ""
 		}
 		why = a.WhyNot
@@ -154,11 +154,11 @@ var rules = [...]hydraulics.Rule{hydraulics.RuleEPA, hydraulics.RuleNewHamp, hyd
 
 // deviceBottom is the bottom of the outlet tee, which hangs in the last
 // compartment only.
-func (v *Visit) deviceBottom(compartment int) hydraulics.Reading {
+func (v *Visit) deviceBottom(compartment int) manway.Reading {
 	if compartment == len(v.Survey.Tank.Partitions) {
 		return v.Survey.Tank.OutletDevice
 	}
-	return hydraulics.Reading{}
+	return manway.Reading{}
 }
 
 func (v *Visit) trigger(c hydraulics.Case) error {

@@ -77,7 +77,7 @@ func (v Visit) crewSection() Section {
 		People: v.Survey.Crew.People, Loads: v.Pump.Loads, LoadsKnown: v.Pump.HasTruck,
 	}
 	for i, a := range v.Survey.Accesses {
-		found := hydraulics.LidFound{Name: a.Name, Depth: hydraulics.Read(max(a.Cover-a.Riser.Height, 0))}
+		found := hydraulics.LidFound{Name: a.Name, Depth: manway.Read(max(a.Cover-a.Riser.Height, 0))}
 		if r := v.Accesses[i]; r.HasLid {
 			found.Note = r.Moves.Weight.Heaviest.Text(v.Survey.Units)
 			if a.Seen.Handle != riser.HandleSound {

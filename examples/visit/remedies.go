@@ -9,7 +9,6 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/cost"
-	"manway.example/manway/hydraulics"
 	"manway.example/manway/lid"
 	"manway.example/manway/riser"
 	"manway.example/manway/tank"
@@ -69,20 +68,20 @@ func (v *Visit) judge() error {
 func (v *Visit) condition(a Access, r AccessAnswer) riser.Condition {
 	seen := a.Seen
 	c := riser.Condition{
-		Units: v.Survey.Units, Missing: riser.No, Size: riser.Read(a.Opening), CoverDrops: seen.Drops, CoverCracked: seen.LidCracked,
-		CoverDepth: riser.Read(a.Cover - a.Riser.Height), Fastened: seen.Fastened, Guard: seen.Guard, Handle: seen.Handle,
+		Units: v.Survey.Units, Missing: manway.No, Size: manway.Read(a.Opening), CoverDrops: seen.Drops, CoverCracked: seen.LidCracked,
+		CoverDepth: manway.Read(a.Cover - a.Riser.Height), Fastened: seen.Fastened, Guard: seen.Guard, Handle: seen.Handle,
 		RimGap: seen.RimGap, Bearing: seen.Bearing, JointSealed: a.Riser.Sealed, JointGap: seen.Gap, Roots: seen.Roots,
 		WaterStain: seen.WaterStain, Odour: seen.Odour, SpallDepth: seen.Spall, Thickness: seen.Sound,
 		SteelExposed: seen.SteelExposed, CrackWidth: seen.Crack, Settled: seen.Settled,
 	}
 	if r.HasLid {
-		c.CoverPresent = riser.Yes
+		c.CoverPresent = manway.Yes
 		c.CoverMass = r.Moves.Weight.Heaviest
 		c.CoverStrength = worst(r.Strength.Checks)
 		crew := lid.Crew{People: v.Survey.Crew.People, Limit: v.Survey.Crew.Limit}
 		c.CrewLimit, _ = crew.Together()
-		if r.Strength.Falls == lid.Yes {
-			c.CoverDrops = riser.Yes
+		if r.Strength.Falls == manway.Yes {
+			c.CoverDrops = manway.Yes
 		}
 	}
 	c.RoofSeen = v.Roof.Governs >= 0 || len(v.Roof.Loadings) > 0
@@ -105,11 +104,11 @@ func worst(checks []manway.Check) manway.Status {
 func (v *Visit) site(a Access, r AccessAnswer) riser.Site {
 	s := riser.Site{
 		Units: v.Survey.Units, Port: a.Opening, Bore: r.TakenBore, Outside: r.Joint.Outside, JointClosed: usualJoint,
-		JointDown: riser.Read(a.Cover), Standing: a.Riser.Rings, Height: r.Reach.Height,
-		Water: v.Survey.Ground.Groundwater, Liquid: v.Pump.Remove, Emptying: riser.No,
+		JointDown: manway.Read(a.Cover), Standing: a.Riser.Rings, Height: r.Reach.Height,
+		Water: v.Survey.Ground.Groundwater, Liquid: v.Pump.Remove, Emptying: manway.No,
 	}
 	if v.Float.Leave == tank.LeaveNone {
-		s.Emptying = riser.NotSeen // floats not, but the walls were not judged
+		s.Emptying = manway.Unknown // floats not, but the walls were not judged
 	}
 	if liquid, known := v.Tank.AtOutlet(); known {
 		s.TankVolume = liquid
@@ -177,7 +176,7 @@ var band = cost.Band{Gallons: 1000 * manway.Gallon, Lids: 1, Cover: 1 * manway.F
 func (v *Visit) pricePumpOut(book cost.Book) error {
 	p := cost.PumpOut{Gallons: v.Pump.Remove, Loads: v.Pump.Loads.Loads, Disposal: v.Pump.Remove > 0, Hose: v.Pump.Hose.Length}
 	for _, a := range v.Survey.Accesses {
-		if a.Opened == hydraulics.Yes {
+		if a.Opened == manway.Yes {
 			p.Covers = append(p.Covers, max(a.Cover-a.Riser.Height, 0))
 		}
 	}

@@ -105,7 +105,7 @@ func (v Visit) unknownSection() Section {
 		if !a.At.Taken {
 			s.Unjudged = append(s.Unjudged, a.Name+": its place along the tank was not measured; it is taken in the middle of its compartment.")
 		}
-		if a.Opened != hydraulics.Yes {
+		if a.Opened != manway.Yes {
 			why := a.WhyNot
 			if why == "" {
 				why = "no reason given"

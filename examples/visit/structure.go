@@ -34,7 +34,7 @@ func (v *Visit) roof() error {
 		Now: tank.RoofLoad{Cover: v.mostCover()},
 	}
 	for _, p := range t.Partitions {
-		c.Contact = append(c.Contact, p.Contact == riser.Yes)
+		c.Contact = append(c.Contact, p.Contact == manway.Yes)
 	}
 	planned := tank.RoofLoad{Cover: c.Now.Cover}
 	for i, a := range v.Survey.Accesses {
@@ -196,33 +196,33 @@ func (v Visit) facts() tank.Facts {
 	f := v.Tank.Facts()
 	f.Bedrooms = v.Survey.Household.Bedrooms
 	if !v.Survey.Tank.InletInvert.Taken {
-		f.Drop = tank.Measured{}
+		f.Drop = manway.Reading{}
 	}
 	for i, a := range v.Survey.Accesses {
 		if depth := a.Cover - a.Riser.Height; i == 0 || depth > f.AccessBelowGrade.Length {
-			f.AccessBelowGrade = tank.Found(depth)
+			f.AccessBelowGrade = manway.Read(depth)
 		}
 		if r := v.Accesses[i]; r.HasLid && (f.CoverMass == 0 || r.Moves.Weight.Now < f.CoverMass) {
 			f.CoverMass = r.Moves.Weight.Now
 		}
-		f.CoverFastened = least(f.CoverFastened, tank.Answer(a.Seen.Fastened), i)
-		f.SecondaryGuard = least(f.SecondaryGuard, tank.Answer(a.Seen.Guard), i)
+		f.CoverFastened = least(f.CoverFastened, a.Seen.Fastened, i)
+		f.SecondaryGuard = least(f.SecondaryGuard, a.Seen.Guard, i)
 	}
-	f.SoilCover = tank.Found(v.leastCover())
+	f.SoilCover = manway.Read(v.leastCover())
 	return f
 }
 
 // least is the worse of two answers: no before not looked at before yes.
-func least(so, next tank.Answer, i int) tank.Answer {
+func least(so, next manway.Answer, i int) manway.Answer {
 	switch {
 	case i == 0:
 		return next
-	case so == tank.No || next == tank.No:
-		return tank.No
-	case so == tank.Yes && next == tank.Yes:
-		return tank.Yes
+	case so == manway.No || next == manway.No:
+		return manway.No
+	case so == manway.Yes && next == manway.Yes:
+		return manway.Yes
 	}
-	return tank.NotLooked
+	return manway.Unknown
 }
 
 // WallsAnswer is the screening of walls, partitions and floor.

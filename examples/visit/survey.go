@@ -77,7 +77,7 @@ type Ground struct {
 	// Kind of earth to dig.
 	Earth riser.Earth `json:"earth"`
 	// Where the truck or a machine can stand beside the tank: distance from its wall; left out: none comes near.
-	Machine hydraulics.Reading `json:"machine_distance"`
+	Machine manway.Reading `json:"machine_distance"`
 }
 
 func (g Ground) soil() manway.Soil {
@@ -112,11 +112,11 @@ type Tank struct {
 	// Thickness of the floor; left out: not known.
 	Floor manway.Length `json:"floor"`
 	// Inlet invert above the floor.
-	InletInvert hydraulics.Reading `json:"inlet_invert"`
+	InletInvert manway.Reading `json:"inlet_invert"`
 	// Outlet invert above the floor.
 	OutletInvert manway.Length `json:"outlet_invert" strict:"required"`
 	// Bottom of the outlet tee or baffle above the floor.
-	OutletDevice hydraulics.Reading `json:"outlet_device_bottom"`
+	OutletDevice manway.Reading `json:"outlet_device_bottom"`
 	// Walls across the tank, from the inlet end.
 	Partitions []Partition `json:"partitions"`
 	// Strength of the concrete; left out: not known.
@@ -132,7 +132,7 @@ type Tank struct {
 	// Concrete between the inside face and the bars, where the steel is known.
 	BarCover manway.Length `json:"bar_cover"`
 	// Thickness gone from the roof's underside.
-	RoofLoss hydraulics.Reading `json:"roof_loss"`
+	RoofLoss manway.Reading `json:"roof_loss"`
 	// Year the tank was set; 0: not known.
 	SetYear int `json:"set_year"`
 }
@@ -157,29 +157,29 @@ type Partition struct {
 	// Height; left out: to the roof.
 	Height manway.Length `json:"height"`
 	// Invert of the transfer opening above the floor; left out: not known, none is counted.
-	Port hydraulics.Reading `json:"port"`
+	Port manway.Reading `json:"port"`
 	// Whether it was seen to touch the roof.
-	Contact riser.Answer `json:"contact"`
+	Contact manway.Answer `json:"contact"`
 }
 
 // Contents is what was read in one compartment.
 type Contents struct {
 	Remark
 	// Surface above the floor.
-	Level hydraulics.Reading `json:"level"`
+	Level manway.Reading `json:"level"`
 	// Depth of sludge on the floor.
-	Sludge hydraulics.Reading `json:"sludge"`
+	Sludge manway.Reading `json:"sludge"`
 	// Thickness of scum.
-	Scum hydraulics.Reading `json:"scum"`
+	Scum manway.Reading `json:"scum"`
 }
 
 // Arrival is what was found before anything was pumped.
 type Arrival struct {
 	Remark
 	// Surface above the floor in the last compartment that was opened.
-	Level hydraulics.Reading `json:"level"`
+	Level manway.Reading `json:"level"`
 	// Whether water ran back from the outlet after the level was drawn below it.
-	Runback hydraulics.Answer `json:"runback"`
+	Runback manway.Answer `json:"runback"`
 	// Rise of the level while runback was watched.
 	Rise manway.Length `json:"rise"`
 	// Time for which runback was watched.
@@ -196,11 +196,11 @@ type Arrival struct {
 type Done struct {
 	Remark
 	// Whether every opened compartment was pumped.
-	Pumped hydraulics.Answer `json:"pumped"`
+	Pumped manway.Answer `json:"pumped"`
 	// Whether every lid is on with every fastener in.
-	LidsOn hydraulics.Answer `json:"lids_on"`
+	LidsOn manway.Answer `json:"lids_on"`
 	// Whether a written notice of an unsafe opening was left.
-	NoticeLeft hydraulics.Answer `json:"notice_left"`
+	NoticeLeft manway.Answer `json:"notice_left"`
 	// Truck gauge before pumping.
 	GaugeBefore manway.Volume `json:"gauge_before"`
 	// Truck gauge after pumping.

@@ -15,11 +15,11 @@ type Access struct {
 	// Compartment below it, 1 at the inlet.
 	Compartment int `json:"compartment" strict:"required"`
 	// From the inside of the inlet end to the middle of the opening; left out: not measured, taken in the middle of its compartment.
-	At hydraulics.Reading `json:"at"`
+	At manway.Reading `json:"at"`
 	// Clear width of the hole in the roof.
 	Opening manway.Length `json:"opening" strict:"required"`
 	// Whether it was opened at this visit.
-	Opened hydraulics.Answer `json:"opened"`
+	Opened manway.Answer `json:"opened"`
 	// Why it was not opened.
 	WhyNot string `json:"why_not"`
 	// Soil over the roof, straight down from grade to the roof.
@@ -60,7 +60,7 @@ type Lid struct {
 	// Thickness of the upper, wider part of a stepped lid.
 	Flange manway.Length `json:"flange"`
 	// Thickness gone since it was made.
-	Loss hydraulics.Reading `json:"loss"`
+	Loss manway.Reading `json:"loss"`
 	// Depth by which it is let into its seat.
 	LetIn manway.Length `json:"let_in"`
 	// What it is made of; concrete when left out.
@@ -89,7 +89,7 @@ type Riser struct {
 	// Number of rings.
 	Rings int `json:"rings"`
 	// Whether there is sealant or mortar in the joint on the roof.
-	Sealed riser.Answer `json:"sealed"`
+	Sealed manway.Answer `json:"sealed"`
 }
 
 // Seen is what was observed at an access; what is left out was not seen.
@@ -98,37 +98,37 @@ type Seen struct {
 	// The lid's handle.
 	Handle riser.Handle `json:"handle"`
 	// It cannot be opened without a tool.
-	Fastened riser.Answer `json:"fastened"`
+	Fastened manway.Answer `json:"fastened"`
 	// Something below the lid holds a child.
-	Guard riser.Answer `json:"guard"`
+	Guard manway.Answer `json:"guard"`
 	// The lid rocks, or can fall through its opening.
-	Drops riser.Answer `json:"drops"`
+	Drops manway.Answer `json:"drops"`
 	// A crack goes through the lid.
-	LidCracked riser.Answer `json:"lid_cracked"`
+	LidCracked manway.Answer `json:"lid_cracked"`
 	// Widest opening between lid and rim.
-	RimGap riser.Reading `json:"rim_gap"`
+	RimGap manway.Reading `json:"rim_gap"`
 	// Least width on which the lid still bears.
-	Bearing riser.Reading `json:"bearing"`
+	Bearing manway.Reading `json:"bearing"`
 	// Widest opening of the joint between riser and roof.
-	Gap riser.Reading `json:"gap"`
+	Gap manway.Reading `json:"gap"`
 	// Length of the open part of that joint; left out: all round.
-	GapLength riser.Reading `json:"gap_length"`
+	GapLength manway.Reading `json:"gap_length"`
 	// Roots at the joint.
-	Roots riser.Answer `json:"roots"`
+	Roots manway.Answer `json:"roots"`
 	// Stains of water that ran in, or water running in.
-	WaterStain riser.Answer `json:"water_stain"`
+	WaterStain manway.Answer `json:"water_stain"`
 	// Sewer gas outside a closed lid.
-	Odour riser.Answer `json:"odour"`
+	Odour manway.Answer `json:"odour"`
 	// Deepest loss of concrete of riser or neck.
-	Spall riser.Reading `json:"spall"`
+	Spall manway.Reading `json:"spall"`
 	// Thickness of riser or neck where it is sound.
-	Sound riser.Reading `json:"sound_thickness"`
+	Sound manway.Reading `json:"sound_thickness"`
 	// Steel shows.
-	SteelExposed riser.Answer `json:"steel_exposed"`
+	SteelExposed manway.Answer `json:"steel_exposed"`
 	// Widest crack in riser or neck.
-	Crack riser.Reading `json:"crack"`
+	Crack manway.Reading `json:"crack"`
 	// By how much riser or lid has sunk or tilted.
-	Settled riser.Reading `json:"settled"`
+	Settled manway.Reading `json:"settled"`
 }
 
 // Tie is an access fixed by its distances to two corners of the house.
@@ -156,7 +156,7 @@ type Household struct {
 	// Bedrooms; 0: not known.
 	Bedrooms int `json:"bedrooms"`
 	// Garbage grinder.
-	Grinder hydraulics.Answer `json:"grinder"`
+	Grinder manway.Answer `json:"grinder"`
 	// Months of the year that the house is lived in; 0: not known.
 	Months int `json:"months"`
 	// Day of the last pump-out of every compartment; left out: not known.
@@ -184,7 +184,7 @@ type Truck struct {
 	// What is in it on arrival.
 	Aboard manway.Volume `json:"aboard"`
 	// Hose to lay from the opening to the truck.
-	Hose hydraulics.Reading `json:"hose"`
+	Hose manway.Reading `json:"hose"`
 	// Ground at the truck above the ground at the opening, negative below.
 	Rise manway.Length `json:"rise"`
 	// Altitude of the place above the sea.

@@ -13,8 +13,6 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/cost"
-	"manway.example/manway/hydraulics"
-	"manway.example/manway/riser"
 )
 
 // Tolerance is by how much one measured length of the survey may be off.
@@ -120,9 +118,7 @@ func (s Survey) moved(path string, off manway.Length) (Survey, error) {
 	switch x := v.Addr().Interface().(type) {
 	case *manway.Length:
 		*x += off
-	case *hydraulics.Reading:
-		x.Length += off
-	case *riser.Reading:
+	case *manway.Reading:
 		x.Length += off
 	case *manway.Groundwater:
 		x.Depth += off

@@ -1,8 +1,6 @@
 package concrete
 
-import (
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
 // Strip is a metre of an existing slab or wall, bent so that one face is
 // pulled. It is judged as it stands today: by the thickness that is left, the
@@ -197,9 +195,7 @@ func (s Strip) Shear() (Standing, error) {
 // Punching is phi Vn, in N, against a load on a rectangle of the strip.
 func (s Strip) Punching(length, width manway.Length, at Position) (Standing, error) {
 	var faults manway.InputErrors
-	if err := s.Validate(); err != nil {
-		faults = append(faults, err.(manway.InputErrors)...)
-	}
+	faults.Under("", s.Validate())
 	p := Punching{s.Concrete, length, width, s.plain().counted(), at}
 	if err := p.Validate(); err != nil && len(faults) == 0 {
 		faults = append(faults, err.(manway.InputErrors)...)

@@ -152,9 +152,7 @@ type Thrust struct {
 // 13.
 func (g Ground) Thrust(top, foot manway.Length) (Thrust, error) {
 	var faults manway.InputErrors
-	if err := g.Validate(); err != nil {
-		faults = append(faults, err.(manway.InputErrors)...)
-	}
+	faults.Under("", g.Validate())
 	manway.Within(&faults, "Top", top, 0, 1000*manway.Foot)
 	manway.Within(&faults, "Foot", foot, top, 1000*manway.Foot)
 	if len(faults) > 0 {

@@ -120,9 +120,7 @@ type Buckling struct {
 // is 0.433 psi. Source: Moser, pp. 111-113.
 func (r Ring) Buckling(reaction manway.Pressure) (Buckling, error) {
 	var faults manway.InputErrors
-	if err := r.Validate(); err != nil {
-		faults = append(faults, err.(manway.InputErrors)...)
-	}
+	faults.Under("", r.Validate())
 	manway.Within(&faults, "Reaction", reaction, 0, 10000*manway.PSI)
 	if len(faults) > 0 {
 		return Buckling{}, faults
@@ -155,9 +153,7 @@ type Support struct {
 // Source: Moser, p. 113.
 func (r Ring) Allowable(s Support) (manway.Pressure, error) {
 	var faults manway.InputErrors
-	if err := r.Validate(); err != nil {
-		faults = append(faults, err.(manway.InputErrors)...)
-	}
+	faults.Under("", r.Validate())
 	manway.Within(&faults, "Cover", s.Cover, 0.1*manway.Inch, 100*manway.Foot)
 	manway.Within(&faults, "Water", s.Water, 0, max(s.Cover, 0))
 	manway.Within(&faults, "Reaction", s.Reaction, 0, 10000*manway.PSI)
@@ -188,9 +184,7 @@ const arching85 = 0.86
 // formulas, ring compression method.
 func (r Ring) Compression(dead, live manway.Pressure) (manway.LineLoad, error) {
 	var faults manway.InputErrors
-	if err := r.Validate(); err != nil {
-		faults = append(faults, err.(manway.InputErrors)...)
-	}
+	faults.Under("", r.Validate())
 	manway.Within(&faults, "Dead", dead, 0, 1000*manway.PSI)
 	manway.Within(&faults, "Live", live, 0, 1000*manway.PSI)
 	if len(faults) > 0 {
