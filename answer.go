@@ -30,10 +30,9 @@ func (a *Answer) UnmarshalText(text []byte) error {
 	return ReadWord(a, "answer", answers[:], text)
 }
 
-// Validate returns the fault of an answer that is none of the three.
-func (a Answer) Validate() error {
+// Within adds a fault where a is none of the three.
+func (a Answer) Within(faults *InputErrors, field string) {
 	if a > Yes {
-		return InputErrors{{Value: a.String(), Want: "unknown, no or yes"}}
+		faults.Add(field, a.String(), "unknown, no or yes")
 	}
-	return nil
 }

@@ -54,8 +54,9 @@ func TestWordsReadBack(t *testing.T) {
 		if err := a.UnmarshalText([]byte(strings.ToUpper(want))); (err == nil) != (i < 3) || err == nil && a != Answer(i) {
 			t.Errorf("%q: %v, %v", want, a, err)
 		}
-		if err := Answer(i).Validate(); (err == nil) != (i < 3) {
-			t.Errorf("%d: %v", i, err)
+		var faults InputErrors
+		if Answer(i).Within(&faults, "Asked"); (faults.Err() == nil) != (i < 3) {
+			t.Errorf("%d: %v", i, faults)
 		}
 	}
 	a := Yes

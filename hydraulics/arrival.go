@@ -234,7 +234,7 @@ func (f Found) Validate() error {
 	f.Inlet.Within(&faults, "Inlet", 0, 40*manway.Foot)
 	f.Level.Within(&faults, "Level", 0, 60*manway.Foot)
 	manway.Within(&faults, "Area", f.Area, 0, 10000*manway.SquareFoot)
-	faults.Under("Runback.Seen", f.Runback.Seen.Validate())
+	f.Runback.Seen.Within(&faults, "Runback.Seen")
 	if f.Runback.Seen == manway.Yes {
 		manway.Within(&faults, "Runback.Rise", f.Runback.Rise, 0, 10*manway.Foot)
 		manway.Within(&faults, "Runback.Over", f.Runback.Over, 1*manway.Second, 7*manway.Day)

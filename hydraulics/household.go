@@ -137,7 +137,7 @@ func (h Household) Validate() error {
 	if h.PeopleKnown > Counted {
 		faults.Add("PeopleKnown", h.PeopleKnown.String(), "unknown, owner says, about or counted")
 	}
-	faults.Under("Grinder", h.Grinder.Validate())
+	h.Grinder.Within(&faults, "Grinder")
 	manway.WithinCount(&faults, "Bedrooms", h.Bedrooms, 0, 50)
 	manway.WithinCount(&faults, "Months", h.Months, 0, 12)
 	return faults.Err()

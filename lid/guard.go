@@ -148,7 +148,7 @@ func (g Guard) validate(faults *manway.InputErrors) {
 		field string
 		v     manway.Answer
 	}{{"Guard.Fastened", g.Fastened}, {"Guard.Locked", g.Locked}, {"Guard.Secondary", g.Secondary}, {"Guard.Label", g.Label}} {
-		faults.Under(a.field, a.v.Validate())
+		a.v.Within(faults, a.field)
 	}
 	faults.Under("Guard.Crew", g.Crew.Validate())
 }

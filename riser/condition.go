@@ -68,7 +68,7 @@ type Condition struct {
 func (c Condition) Validate() error {
 	var faults manway.InputErrors
 	for _, a := range c.answers() {
-		faults.Under(a.field, a.got.Validate())
+		a.got.Within(&faults, a.field)
 	}
 	if c.Handle > HandleMissing {
 		faults.Add("Handle", c.Handle.String(), "not seen, sound, rusted, loose or missing")

@@ -66,7 +66,7 @@ func (s Site) Validate() error {
 	span("SpallDepth", s.SpallDepth, 2*manway.Foot)
 	manway.Within(&faults, "Liquid", s.Liquid, 0, 100000*manway.Gallon)
 	manway.Within(&faults, "TankVolume", s.TankVolume, 0, 100000*manway.Gallon)
-	faults.Under("Emptying", s.Emptying.Validate())
+	s.Emptying.Within(&faults, "Emptying")
 	faults.Under("Water", s.Water.Validate())
 	manway.WithinCount(&faults, "LocateDays", s.LocateDays, 0, 60)
 	return faults.Err()

@@ -58,6 +58,8 @@ var checkers = map[string]checker{
 	house.Module + ".Positive":               {1, low},
 	house.Module + ".NotNegative":            {1, low},
 	"(" + house.Module + ".InputErrors).Add": {0, either},
+	"(" + house.Module + ".Answer).Within":   {1, either},
+	"(" + house.Module + ".Reading).Within":  {1, low | high},
 }
 
 // refusals finds where the code of the rooms refuses something. A function that
