@@ -26,7 +26,11 @@ func (v Visit) pumpSection() Section {
 		row = append(row, amount(sys, "pump_gal", c.Remove, manway.Gallon), amount(sys, "stays_gal", c.Stays, manway.Gallon))
 		table.Rows = append(table.Rows, row)
 		if c.State != hydraulics.Opened {
-			s.Unjudged = append(s.Unjudged, fmt.Sprintf("Compartment %d was not opened (%s): what is in it is not known, and it is not pumped.", i+1, c.Reason))
+			drains := "."
+			if c.Remove > 0 {
+				drains = "; " + short(c.Remove.Text(sys)) + " of it drain over to the one beside it."
+			}
+			s.Unjudged = append(s.Unjudged, fmt.Sprintf("Compartment %d was not opened (%s): what is in it is not known, and it is not pumped by itself%s", i+1, c.Reason, drains))
 		} else if !c.Now.LayersKnown {
 			s.Unjudged = append(s.Unjudged, fmt.Sprintf("Compartment %d: sludge or scum was not measured.", i+1))
 		}

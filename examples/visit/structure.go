@@ -116,6 +116,7 @@ func (v Visit) structureSection() Section {
 	if len(left.Rows) > 0 {
 		s.Tables = []Table{left}
 	}
+	s.Figures = v.roofFigure()
 	v.roofSays(&s)
 	v.wallSays(&s)
 	s.Cautions |= manway.Screening | manway.VehicleOverTank
@@ -139,7 +140,7 @@ func (v Visit) roofSays(s *Section) {
 	for _, l := range v.Roof.Loadings {
 		s.addChecks("roof, "+l.Name+", ", l.Checks)
 		if l.HeaviestKnown {
-			s.Facts = append(s.Facts, Fact{"Roof, " + l.Name + ": load that brings Use to 1", amount(sys, "roof_"+slug(l.Name)+"_lbf", l.Heaviest, manway.PoundForce)})
+			s.Facts = append(s.Facts, Fact{"Roof, " + l.Name + ": " + oneOf(l.Name) + " load at Use 1", amount(sys, "roof_"+slug(l.Name)+"_lbf", l.Heaviest, manway.PoundForce)})
 		}
 	}
 	s.addChecks("roof, ", v.Roof.NotJudged)
@@ -154,6 +155,14 @@ func (v Visit) roofSays(s *Section) {
 	if !v.Survey.Tank.RoofLoss.Taken {
 		s.Unjudged = append(s.Unjudged, "The thickness lost from the roof was not measured, so the roof is taken whole.")
 	}
+}
+
+// oneOf says what a load on one place is of.
+func oneOf(loading string) string {
+	if loading == "person" {
+		return "standing"
+	}
+	return "one wheel's"
 }
 
 // percent is a share as a change in per cent.
