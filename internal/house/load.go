@@ -43,7 +43,7 @@ func (p listed) own() bool {
 
 // Sources reads every package of the module, without its tests.
 func Sources() ([]Package, error) {
-	return load([]string{"./..."}, func(p listed) [][]string { return [][]string{p.GoFiles} })
+	return load([]string{Module + "/..."}, func(p listed) [][]string { return [][]string{p.GoFiles} })
 }
 
 // Tests reads the named packages with their tests: the tests within a package
@@ -89,7 +89,7 @@ func load(args []string, groups func(listed) [][]string) ([]Package, error) {
 // list asks go list for the packages, what they import and where the compiler
 // left their types.
 func list(args []string) ([]listed, error) {
-	out, err := exec.Command("go", append([]string{"list", "-C", "../..", "-export", "-deps",
+	out, err := exec.Command("go", append([]string{"list", "-export", "-deps",
 		"-json=ImportPath,Dir,Export,ForTest,GoFiles,TestGoFiles,XTestGoFiles,Module"}, args...)...).Output()
 	if err != nil {
 		var exit *exec.ExitError
