@@ -23,11 +23,12 @@ const Module = "manway.example/manway"
 
 // Package is the source of one package, type-checked.
 type Package struct {
-	Path  string
-	Files []*ast.File
-	Types *types.Package
-	Info  *types.Info
-	Fset  *token.FileSet
+	Path     string
+	Files    []*ast.File
+	Types    *types.Package
+	Info     *types.Info
+	Fset     *token.FileSet
+	Importer types.Importer
 }
 
 // listed is what go list says of a package, or of a variant built for tests.
@@ -131,6 +132,7 @@ func check(p listed, names []string, exports map[string]string) (Package, error)
 		}
 		return os.Open(exports[path])
 	})
+	x.Importer = imp
 	var err error
 	x.Types, err = (&types.Config{Importer: imp}).Check(p.ImportPath, x.Fset, x.Files, x.Info)
 	return x, err

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"context"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -10,6 +11,8 @@ import (
 	"path/filepath"
 	"strings"
 	"time"
+
+	"manway.example/manway/internal/house"
 )
 
 // outcome is what the tests made of a change.
@@ -19,30 +22,41 @@ const (
 	killed     outcome = "killed"
 	timedOut   outcome = "timed out"
 	survived   outcome = "survived"
-	notBuilt   outcome = "does not compile"
 	memoryKiB          = 6 << 20 // address space of the tests of one package
 	leastLimit         = 20 * time.Second
 )
 
-// bench runs the tests of one package with one file changed.
+// bench runs the tests of one package with the changes that were built into
+// them, one at a time.
 type bench struct {
 	root, room, skip string
-	dir              string // holds the changed file
+	dir              string // holds the changed files and the tests that were built
 	limit            time.Duration
 }
 
-// newBench runs the tests once without a change: they must pass, and a run with
-// a change may take ten times as long and a little more.
-func newBench(root, room, skip string) (*bench, error) {
+// newBench builds the tests of a room with the changes, and runs them once with
+// none switched on: they must pass, and a run with a change may take ten times
+// as long and a little more.
+func newBench(root, room, skip string, p house.Package, changes []change) (*bench, error) {
 	dir, err := os.MkdirTemp("", "mutate")
 	if err != nil {
 		return nil, err
 	}
 	b := &bench{root: root, room: room, skip: skip, dir: dir, limit: 10 * time.Minute}
+	files, err := switched(p, root, changes)
+	if err == nil {
+		err = b.build("all", files)
+	}
 	start := time.Now()
-	if out, err := b.test("{}"); err != nil {
+	if err == nil {
+		var out []byte
+		if out, err = b.test("all", 0); err != nil {
+			err = fmt.Errorf("the tests of %s fail without a change: %w\n%s", room, err, out)
+		}
+	}
+	if err != nil {
 		b.close()
-		return nil, fmt.Errorf("the tests of %s fail without a change: %w\n%s", room, err, out)
+		return nil, err
 	}
 	b.limit = leastLimit + 10*time.Since(start)
 	return b, nil
@@ -50,52 +64,77 @@ func newBench(root, room, skip string) (*bench, error) {
 
 func (b *bench) close() { os.RemoveAll(b.dir) }
 
-// try makes the change and runs the tests.
-func (b *bench) try(c change) (outcome, error) {
-	path := filepath.Join(b.root, filepath.FromSlash(c.file))
-	source, err := os.ReadFile(path)
-	if err != nil {
-		return "", err
+// try runs the tests with a change: switched on, or, where it stands outside
+// the functions, built for itself.
+func (b *bench) try(c change, number int) (outcome, error) {
+	built := "all"
+	if !c.switchable() {
+		built, number = "one", 0
+		path := filepath.Join(b.root, filepath.FromSlash(c.file))
+		source, err := os.ReadFile(path)
+		if err != nil {
+			return "", err
+		}
+		if err := b.build(built, map[string][]byte{path: c.apply(source)}); err != nil {
+			return "", fmt.Errorf("%s: %w", c, err)
+		}
 	}
-	changed := filepath.Join(b.dir, "changed.go")
-	if err := os.WriteFile(changed, c.apply(source), 0o644); err != nil {
-		return "", err
-	}
-	overlay, err := json.Marshal(map[string]map[string]string{"Replace": {path: changed}})
-	if err != nil {
-		return "", err
-	}
-	out, err := b.test(string(overlay))
+	out, err := b.test(built, number)
 	var exit *exec.ExitError
 	switch {
 	case err == nil:
 		return survived, nil
-	case !errors.As(err, &exit):
-		return "", err
-	case bytes.Contains(out, []byte("[build failed]")):
-		return notBuilt, nil
-	case bytes.Contains(out, []byte("[setup failed]")):
-		return "", fmt.Errorf("%s: %s", c, out)
-	case bytes.Contains(out, []byte("panic: test timed out after")):
+	case bytes.Contains(out, []byte("panic: test timed out after")) || errors.Is(err, context.DeadlineExceeded):
 		return timedOut, nil
+	case errors.As(err, &exit):
+		return killed, nil
 	}
-	return killed, nil
+	return "", err
 }
 
-// test runs the tests with the given overlay.
-func (b *bench) test(overlay string) ([]byte, error) {
+// build makes the tests of the room with the given files in place of the true
+// ones, which stay as they are.
+func (b *bench) build(name string, files map[string][]byte) error {
+	replace := map[string]string{}
+	for path, text := range files {
+		changed := filepath.Join(b.dir, name+"-"+filepath.Base(path))
+		if err := os.WriteFile(changed, text, 0o644); err != nil {
+			return err
+		}
+		replace[path] = changed
+	}
+	overlay, err := json.Marshal(map[string]any{"Replace": replace})
+	if err != nil {
+		return err
+	}
 	file := filepath.Join(b.dir, "overlay.json")
-	if err := os.WriteFile(file, []byte(overlay), 0o644); err != nil {
-		return nil, err
+	if err := os.WriteFile(file, overlay, 0o644); err != nil {
+		return err
 	}
-	args := []string{"test", "-overlay", file, "-count=1", "-vet=off", "-failfast", "-p=1", "-timeout", b.limit.String(),
-		"-exec", fmt.Sprintf(`sh -c 'ulimit -v %d; exec "$0" "$@"'`, memoryKiB)}
-	if b.skip != "" {
-		args = append(args, "-skip", b.skip)
-	}
-	cmd := exec.Command("go", append(args, "./"+b.room)...)
+	cmd := exec.Command("go", "test", "-c", "-overlay", file, "-vet=off", "-ldflags=-s -w", "-o", filepath.Join(b.dir, name), "./"+b.room)
 	cmd.Dir = b.root
-	return cmd.CombinedOutput()
+	if out, err := cmd.CombinedOutput(); err != nil {
+		return fmt.Errorf("go test -c: %w\n%s", err, out)
+	}
+	return nil
+}
+
+// test runs the built tests with one change switched on.
+func (b *bench) test(name string, number int) ([]byte, error) {
+	ctx, stop := context.WithTimeout(context.Background(), b.limit+leastLimit)
+	defer stop()
+	cmd := exec.CommandContext(ctx, "sh", "-c", fmt.Sprintf(`ulimit -v %d; exec "$0" "$@"`, memoryKiB),
+		filepath.Join(b.dir, name), "-test.failfast", "-test.timeout", b.limit.String(), "-test.skip", b.skip)
+	if b.skip == "" {
+		cmd.Args = cmd.Args[:len(cmd.Args)-2]
+	}
+	cmd.Dir = filepath.Join(b.root, filepath.FromSlash(b.room))
+	cmd.Env = append(os.Environ(), fmt.Sprintf("%s=%d", switchName, number))
+	out, err := cmd.CombinedOutput()
+	if ctx.Err() != nil {
+		err = ctx.Err()
+	}
+	return out, err
 }
 
 // moduleRoot is the folder of go.mod.

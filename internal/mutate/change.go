@@ -16,17 +16,18 @@ import (
 
 // change is one edit of one file: the text from start to end becomes text.
 type change struct {
-	file  string // below the root, with slashes
-	fn    string // "Box.Area"; "" outside functions
-	line  int
-	code  string // the line of source, trimmed
-	kind  string
-	from  string // the expression before
-	to    string // and after
-	nth   int    // among changes that read the same in one function, from 1
-	start int
-	end   int
-	text  string
+	file   string // below the root, with slashes
+	fn     string // "Box.Area"; "" outside functions
+	line   int
+	code   string // the line of source, trimmed
+	kind   string
+	from   string // the expression before
+	to     string // and after
+	nth    int    // among changes that read the same in one function, from 1
+	start  int
+	end    int
+	text   string
+	within *ast.FuncDecl // nil outside functions
 }
 
 // key finds a change again when the lines above it have moved.
@@ -65,6 +66,7 @@ type finder struct {
 	source []byte
 	file   string
 	fn     string
+	within *ast.FuncDecl
 	seen   map[key]int
 	found  []change
 }
@@ -85,10 +87,10 @@ func changesOf(p house.Package, root string) ([]change, error) {
 			return nil, err
 		}
 		for _, d := range f.Decls {
-			w.fn = ""
+			w.fn, w.within = "", nil
 			switch d := d.(type) {
 			case *ast.FuncDecl:
-				w.fn = d.Name.Name
+				w.fn, w.within = d.Name.Name, d
 				if d.Recv != nil {
 					receiver := w.textOf(d.Recv.List[0].Type.Pos(), d.Recv.List[0].Type.End())
 					w.fn = strings.TrimPrefix(receiver, "*") + "." + w.fn
@@ -255,7 +257,7 @@ func (w *finder) is(e ast.Expr, info types.BasicInfo) bool {
 func (w *finder) edit(kind string, within ast.Node, start, end token.Pos, text string) {
 	at := w.Fset.Position(start)
 	c := change{
-		file: w.file, fn: w.fn, line: at.Line, kind: kind,
+		file: w.file, fn: w.fn, within: w.within, line: at.Line, kind: kind,
 		from:  oneLine(w.textOf(within.Pos(), within.End())),
 		to:    oneLine(w.textOf(within.Pos(), start) + text + w.textOf(end, within.End())),
 		start: at.Offset, end: w.Fset.Position(end).Offset, text: text,

@@ -20,9 +20,11 @@
 // twice, of all that were tried and of those that can be killed, with the 95 %
 // interval of Wilson (1927).
 //
-// Nothing is written to the source: go test reads the changed file in place of
-// the true one (-overlay). Memory is limited by the shell (ulimit), so a shell
-// is needed. The exit status is 1 when a survivor has no reason, 2 when the run
+// Nothing is written to the source: go test reads changed files in place of the
+// true ones (-overlay). The tests of a package are built once with all changes
+// in them and run once for each, switched on by a variable of the environment;
+// a change of a table or a constant outside functions is built for itself.
+// Memory is limited by the shell (ulimit), so a shell is needed. The exit status is 1 when a survivor has no reason, 2 when the run
 // itself failed.
 package main
 
@@ -95,23 +97,51 @@ func run(args []string, stdout, stderr io.Writer) int {
 		p := packages[slices.IndexFunc(packages, func(p house.Package) bool {
 			return p.Path == strings.TrimSuffix(house.Module+"/"+room.name, "/.")
 		})]
-		changes, err := changesOf(p, root)
-		if err != nil {
-			return fail(err)
-		}
-		t := tally{room: room.name, changes: len(changes)}
-		changes = slices.DeleteFunc(changes, func(c change) bool { return !wanted.MatchString(c.String()) })
-		slices.SortFunc(changes, func(a, b change) int { return cmp.Compare(a.number(*seed), b.number(*seed)) })
-		b, err := newBench(root, room.name, room.skip)
-		if err != nil {
-			return fail(err)
-		}
-		err = t.run(b, changes, *n, equivalent, stderr)
-		b.close()
+		t, err := mutate(root, room.name, room.skip, p, sampling{*n, *seed, wanted}, equivalent, stderr)
 		if err != nil {
 			return fail(err)
 		}
 		tallies = append(tallies, t)
 	}
 	return report(stdout, tallies)
+}
+
+// sampling says which changes of a package are tried.
+type sampling struct {
+	n     int
+	seed  uint64
+	match *regexp.Regexp
+}
+
+// mutate tries a sample of the changes of one package.
+func mutate(root, room, skip string, p house.Package, s sampling, equivalent map[key]string, progress io.Writer) (tally, error) {
+	t := tally{room: room}
+	changes, err := changesOf(p, root)
+	if err != nil {
+		return t, err
+	}
+	t.changes = len(changes)
+	slices.SortFunc(changes, func(a, b change) int { return cmp.Compare(a.number(s.seed), b.number(s.seed)) })
+	var sample []change
+	for _, c := range changes {
+		if len(sample) == s.n {
+			break
+		}
+		if !s.match.MatchString(c.String()) {
+			continue
+		}
+		ok, err := c.compiles(p, root)
+		if err != nil {
+			return t, err
+		}
+		if ok {
+			sample = append(sample, c)
+		}
+	}
+	b, err := newBench(root, room, skip, p, sample)
+	if err != nil {
+		return t, err
+	}
+	defer b.close()
+	return t, t.run(b, sample, equivalent, progress)
 }

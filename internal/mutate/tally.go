@@ -21,17 +21,13 @@ type tally struct {
 	room             string
 	changes          int // that could be made
 	killed, timedOut int // timedOut are among killed
-	notBuilt         int
 	survivors        []survivor
 }
 
-// run tries changes in order until n have compiled.
-func (t *tally) run(b *bench, changes []change, n int, equivalent map[key]string, progress io.Writer) error {
-	for _, c := range changes {
-		if t.tried() == n {
-			break
-		}
-		came, err := b.try(c)
+// run tries the changes.
+func (t *tally) run(b *bench, changes []change, equivalent map[key]string, progress io.Writer) error {
+	for i, c := range changes {
+		came, err := b.try(c, i+1)
 		if err != nil {
 			return err
 		}
@@ -41,8 +37,6 @@ func (t *tally) run(b *bench, changes []change, n int, equivalent map[key]string
 			t.killed++
 		case killed:
 			t.killed++
-		case notBuilt:
-			t.notBuilt++
 		case survived:
 			t.survivors = append(t.survivors, survivor{c, equivalent[c.key()]})
 		}
@@ -86,7 +80,6 @@ func report(w io.Writer, tallies []tally) int {
 		sum.changes += t.changes
 		sum.killed += t.killed
 		sum.timedOut += t.timedOut
-		sum.notBuilt += t.notBuilt
 		sum.survivors = append(sum.survivors, t.survivors...)
 	}
 	sum.room = "all"
