@@ -117,6 +117,17 @@ func TestBeside(t *testing.T) {
 	}
 }
 
+// The loads of people as their sources print them.
+func TestLoadsOfPeople(t *testing.T) {
+	if psf, feet, inches := Crowd.In(manway.PSF), ConcentratedPatch.In(manway.Foot), FootPatch.In(manway.Inch); psf != 100 || feet != 2.5 || math.Abs(inches-8) > 1e-12 {
+		t.Errorf("crowd %g lb/ft2, patch %g ft, shoes %g in: want 100, 2.5, 8", psf, feet, inches)
+	}
+	// Twice 200 lb and 50 lb, or twice an axle of 300 lb: 600 lb.
+	if f := must[manway.Force](t)(HoleCover(200*manway.Pound, 50*manway.Pound, 300*manway.PoundForce)); math.Abs(f.In(manway.PoundForce)-600) > 1e-9 {
+		t.Errorf("under an axle of 300 lbf: %v", f)
+	}
+}
+
 // Impact factors: a load put on at once presses twice; energy balances.
 func TestFall(t *testing.T) {
 	w := manway.Length(0.0001)
@@ -125,7 +136,7 @@ func TestFall(t *testing.T) {
 	}
 	h := manway.Length(0.3)
 	n := must[float64](t)(Fall(h, w))
-	if got, want := float64(h)+n*float64(w), n*n*float64(w)/2; math.Abs(got-want) > 1e-9*want {
+	if got, want := float64(h)+n*float64(w), n*n*float64(w)/2; !(math.Abs(got-want) <= 1e-9*want) {
 		t.Errorf("fall of %g, strain energy %g", got, want)
 	}
 }
@@ -148,6 +159,18 @@ func TestRingLimits(t *testing.T) {
 	wet := must[manway.Pressure](t)(r.Allowable(Support{Cover: 4 * manway.Foot, Water: 4 * manway.Foot, Reaction: 400 * manway.PSI}))
 	if math.Abs(float64(wet/dry)-math.Sqrt(0.67)) > 1e-12 {
 		t.Errorf("flooded over dry %g, want sqrt(0.67)", float64(wet/dry))
+	}
+	// E I = 110000 x 0.5^3/12 = 1145.833 lb in. At 48 in, two diameters,
+	// B' = 4 (48^2 + 24 x 48)/(1.5 x 120^2) = 0.64 and FS = 2.5: sqrt(32 x 0.64 x
+	// 400 x 1145.833/24^3)/2.5 = sqrt(679.01)/2.5 = 10.4231 psi.
+	if math.Abs(dry.In(manway.PSI)-10.4231) > 0.0001 {
+		t.Errorf("two diameters down: %v", dry)
+	}
+	// At 24 in under 12 in of water Rw = 0.835, B' = 4 x 2 x 24^2/(1.5 x 72^2) =
+	// 16/27, FS = 3: sqrt(32 x 0.835 x 16/27 x 400 x 1145.833/24^3)/3 = sqrt(524.99)/3.
+	shallow := must[manway.Pressure](t)(r.Allowable(Support{Cover: 2 * manway.Foot, Water: 1 * manway.Foot, Reaction: 400 * manway.PSI}))
+	if math.Abs(shallow.In(manway.PSI)-7.6376) > 0.0002 {
+		t.Errorf("one diameter down, half flooded: %v", shallow)
 	}
 	if c := must[manway.LineLoad](t)(r.Compression(1000, 0)); math.Abs(float64(c)-0.86*1000*12*0.0254) > 1e-9 {
 		t.Errorf("compression %v", c)
