@@ -4,6 +4,7 @@ import (
 	"encoding/binary"
 	"fmt"
 	"go/ast"
+	"go/constant"
 	"go/token"
 	"go/types"
 	"hash/fnv"
@@ -73,7 +74,8 @@ type finder struct {
 
 // changesOf lists every change of the formulas of a package. Left out is what
 // only forms text (calls of fmt, strconv, strings and errors), the sizes given
-// to make, numbered codes (iota) and constants returned beside an error.
+// to make, numbered codes (iota), constants returned beside an error, sources
+// and their years, and times 1 turned into over 1.
 func changesOf(p house.Package, root string) ([]change, error) {
 	w := &finder{Package: p, seen: map[key]int{}}
 	for _, f := range p.Files {
@@ -134,6 +136,9 @@ func (w *finder) visit(n ast.Node) bool {
 		return w.call(n)
 	case *ast.ArrayType:
 		return false
+	case *ast.CompositeLit:
+		name := types.TypeString(w.Info.Types[n].Type, (*types.Package).Name)
+		return name != "manway.Source" && name != "manway.Citation" && name != "*manway.Source"
 	case *ast.IfStmt:
 		w.negate(n.Cond)
 	case *ast.ReturnStmt:
@@ -159,7 +164,9 @@ func (w *finder) binary(n *ast.BinaryExpr) {
 		if !w.numeric(n) {
 			return
 		}
-		w.edit("arithmetic", n, n.OpPos, opEnd, to)
+		if !w.one(n.Y) {
+			w.edit("arithmetic", n, n.OpPos, opEnd, to)
+		}
 		if n.Op == token.ADD || n.Op == token.SUB {
 			w.edit("dropped term", n, n.X.End(), n.Y.End(), "")
 		}
@@ -172,6 +179,13 @@ func (w *finder) binary(n *ast.BinaryExpr) {
 		x, y := w.textOf(n.X.Pos(), n.X.End()), w.textOf(n.Y.Pos(), n.Y.End())
 		w.edit("and, or", n, n.Pos(), n.End(), "(("+x+") "+to+" ("+y+"))")
 	}
+}
+
+// one reports whether an expression is the constant 1, such as manway.Metre, by
+// which one may multiply or divide.
+func (w *finder) one(e ast.Expr) bool {
+	v := w.Info.Types[e].Value
+	return v != nil && constant.Compare(constant.ToFloat(v), token.EQL, constant.MakeInt64(1))
 }
 
 // literal scales a real constant by 1.01 and adds one to a whole one or a zero.

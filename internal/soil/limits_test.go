@@ -64,6 +64,8 @@ func TestLimitsOfLoads(t *testing.T) {
 	limit.Check(t, 1, func(h manway.Length) error { return second(Fall(h, 0.001)) }, limit.Between("Height", 0, 20*manway.Foot))
 	limit.Check(t, 0.001, func(w manway.Length) error { return second(Fall(1, w)) }, limit.Between("Standing", 1e-9*manway.Metre, 1*manway.Foot))
 	limit.Check(t, 1, func(c manway.Length) error { return second(AASHTO.Impact(c)) }, limit.Between("Cover", 0, 100*manway.Foot))
+	limit.Check(t, 1, func(c manway.Length) error { return second(EmbankmentFactor(c, 1)) }, limit.AtLeast("Cover", 0*manway.Foot))
+	limit.Check(t, 1, func(w manway.Length) error { return second(EmbankmentFactor(1, w)) }, limit.Between("Width", 1*manway.Inch, 1000*manway.Foot))
 	limit.Check(t, AASHTO, func(r Rule) error { return second(r.Impact(1)) }, limit.AtMost("Rule", PrecastPractice))
 	limit.Check(t, 1, func(v manway.Volume) error { return second(CommonEarth.FromBank(v)) }, limit.Between("Bank", manway.Volume(0), 1e6))
 	limit.Check(t, CommonEarth, func(s Spoil) error { return second(s.FromBank(1)) }, limit.AtMost("Spoil", BlastedRock))

@@ -128,6 +128,37 @@ func TestLoadsOfPeople(t *testing.T) {
 	}
 }
 
+// The table of the manual as remembered: what one volume of earth, clay and rock
+// becomes loose and compacted.
+func TestSpoilRemembered(t *testing.T) {
+	for s, want := range map[Spoil][2]float64{CommonEarth: {1.25, 0.90}, ClaySpoil: {1.43, 0.90}, BlastedRock: {1.50, 1.30}} {
+		v := must[Volumes](t)(s.FromBank(1))
+		if got := [2]float64{float64(v.Loose), float64(v.Compacted)}; got != want || v.Warn != manway.RememberedFigure {
+			t.Errorf("%v: %v, %v, want %v and a caution", s, got, v.Warn, want)
+		}
+	}
+	if _, err := CommonEarth.FromBank(1e6); err != nil {
+		t.Error(err)
+	}
+}
+
+// The wheels of ASTM C890 as remembered: 16,000, 12,000 and 8,000 lbf on 10 in
+// by 20 in, 6 ft apart.
+func TestWheelsRemembered(t *testing.T) {
+	for _, c := range []struct {
+		wheel manway.Wheel
+		load  float64
+	}{{HeavyTraffic, 16000}, {MediumTraffic, 12000}, {LightTraffic, 8000}} {
+		w := c.wheel
+		got := [4]float64{w.Load.In(manway.PoundForce), w.Length.In(manway.Inch), w.Width.In(manway.Inch), w.Gauge.In(manway.Foot)}
+		for i, want := range [4]float64{c.load, 10, 20, 6} {
+			if !(math.Abs(got[i]-want) <= 1e-9*want) {
+				t.Errorf("%s: %v", w.Name, got)
+			}
+		}
+	}
+}
+
 // Impact factors: a load put on at once presses twice; energy balances.
 func TestFall(t *testing.T) {
 	w := manway.Length(0.0001)
