@@ -37,8 +37,8 @@ func risers() []calculation {
 
 func liquids() []calculation {
 	parts := box().Compartments()
-	front := hydraulics.Compartment{Name: "front", Shape: &parts[0], State: hydraulics.Opened, Level: hydraulics.Read(48 * inch),
-		Sludge: hydraulics.Read(12 * inch), Scum: hydraulics.Read(4 * inch)}
+	front := hydraulics.Compartment{Name: "front", Shape: &parts[0], State: hydraulics.Opened, Level: manway.Read(48 * inch),
+		Sludge: manway.Read(12 * inch), Scum: manway.Read(4 * inch)}
 	rear := hydraulics.Compartment{Name: "rear", Shape: &parts[1], Reason: "lid under the deck"}
 	house := hydraulics.Household{People: 4, PeopleKnown: hydraulics.About}
 	day := manway.Date{Year: 2026, Month: 3, Day: 15}
@@ -46,7 +46,7 @@ func liquids() []calculation {
 		Hose: hydraulics.Hose{Diameter: 3 * inch, Length: 100 * foot, Fittings: 1.5}}
 	return []calculation{
 		{"hydraulics.PumpOut", with(hydraulics.PumpOut, hydraulics.Case{Outlet: 48 * inch, Compartments: []hydraulics.Compartment{front, rear},
-			Dividers: []hydraulics.Divider{{Port: hydraulics.Read(24 * inch)}}})},
+			Dividers: []hydraulics.Divider{{Port: manway.Read(24 * inch)}}})},
 		{"hydraulics.NextPumpOut", func() (any, error) {
 			return hydraulics.NextPumpOut(hydraulics.Measured{Outlet: 48 * inch, Visit: day, Rule: hydraulics.RuleEPA,
 				Compartments: []hydraulics.Compartment{front}}, house, 1000*manway.Gallon, day)
@@ -55,7 +55,7 @@ func liquids() []calculation {
 		{"hydraulics.Suction.Pull", of(suction.Pull)},
 		{"hydraulics.Emptying", of(hydraulics.Emptying{Suction: suction, Compartment: front, From: 48 * inch, To: 6 * inch}.Time)},
 		{"hydraulics.Drain.AtFlow", with(hydraulics.Drain{Diameter: 8 * inch, Slope: 0.005, N: 0.013}.AtFlow, 0.4*manway.CubicFootPerSecond)},
-		{"hydraulics.Arrival", with(hydraulics.Arrival, hydraulics.Found{Outlet: 48 * inch, Level: hydraulics.Read(53 * inch), Area: 32 * manway.SquareFoot})},
+		{"hydraulics.Arrival", with(hydraulics.Arrival, hydraulics.Found{Outlet: 48 * inch, Level: manway.Read(53 * inch), Area: 32 * manway.SquareFoot})},
 		{"hydraulics.Route", of(hydraulics.Route{Compartments: []*tank.Compartment{&parts[0]}, OutletInvert: 48 * inch, Outlet: hydraulics.Outlet{Diameter: 4 * inch, Open: 0.02},
 			Surges: []hydraulics.Surge{hydraulics.Bath.Begin(7 * manway.Hour), hydraulics.Laundry.Begin(7.5 * manway.Hour)}}.Route)},
 		{"hydraulics.FrictionFactor", func() (any, error) { return hydraulics.FrictionFactor(1e5, 1e-3) }},
