@@ -170,6 +170,9 @@ type GroutMix struct {
 // Volume is the absolute volume of the mix:
 //
 //	V = cement / (specific gravity x weight of water) + water, water at 62.4 lb/ft3
+//
+// Cement up to 1e6 lb, specific gravity 1 to 5, water up to 1e5 gal. Source: the
+// absolute volume method of concrete practice.
 func (g GroutMix) Volume() (manway.Volume, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Cement", g.Cement, 0, 1e6*manway.Pound)

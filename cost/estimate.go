@@ -95,7 +95,8 @@ type Estimate struct {
 // missing.
 //
 // It refuses more than 10,000 lines, no day, and what [Line.Validate] and
-// [Terms.Validate] refuse.
+// [Terms.Validate] refuse. Source: common practice of contractors; minor units by
+// [ISO4217], units by [Rec20], shares by largest remainder [FowlerMoney].
 func (j Job) Estimate() (Estimate, error) {
 	if err := j.Validate(); err != nil {
 		return Estimate{}, err

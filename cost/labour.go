@@ -84,6 +84,9 @@ type Task struct {
 // Line is the labour of the task:
 //
 //	labour hours = quantity x hours a unit x delay factor
+//
+// Quantity up to 1e9, crew 1 to 100, delay factor 1 to 5. Sources: those of the
+// row, see [Productivities]; delay factors [NAVFACP405].
 func (t Task) Line() (Line, error) {
 	var faults manway.InputErrors
 	var row Productivity
@@ -142,7 +145,8 @@ func (c Crew) Days(manDays float64) (float64, error) {
 	return manDays / float64(c.People) / c.Availability / (c.Hours / 8), nil
 }
 
-// ManDays is labour hours in man-days of eight hours.
+// ManDays is labour hours, up to 1e9, in man-days of eight hours. Source:
+// [NAVFACP405].
 func ManDays(labourHours float64) (float64, error) {
 	var faults manway.InputErrors
 	checkFloat(&faults, "LabourHours", labourHours, 0, 1e9)

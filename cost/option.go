@@ -137,7 +137,12 @@ type Horizon struct {
 	Currency   Currency `json:"currency"`
 }
 
-// As is the horizon in other money: the same present values, other totals.
+// As is the horizon in other money: the same present values, other totals. Rates
+// change as in [Rate.Nominal] and [Rate.Real]:
+//
+//	1 + nominal = (1 + real)(1 + inflation)
+//
+// Inflation -50 % to 1000 %. Source: [HB135], real and nominal discount rates.
 func (h Horizon) As(p Prices, inflation Rate) (Horizon, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Inflation", inflation, leastRate, mostRate)

@@ -80,7 +80,8 @@ type Moments struct{ Mean, SD float64 }
 //	sd   = (b - a)/6
 //
 // The mean is that of the PERT shape; the standard deviation is the rule's, not
-// that of the beta distribution, which [Range.Moments] gives.
+// that of the beta distribution, which [Range.Moments] gives. Source: common
+// practice of project planning.
 func (r Range) ThreePoint() (Moments, error) {
 	if err := r.Validate(); err != nil {
 		return Moments{}, err

@@ -33,7 +33,8 @@ func (r *Rounding) UnmarshalText(text []byte) error {
 	return manway.ReadWord(r, "rounding", roundings[:], text)
 }
 
-// Round is d to the given number of decimal places, 0 to 12.
+// Round is d to the given number of decimal places, 0 to 12; d within 1e12 and of
+// 40 digits at most. Source: common practice; tax law often asks for half-up.
 func (r Rounding) Round(d decimal.Decimal, places int) (decimal.Decimal, error) {
 	var faults manway.InputErrors
 	checkNumber(&faults, "Amount", d)

@@ -14,6 +14,8 @@ var (
 	Rec20 = &manway.Source{ID: "unece-rec20", Title: "Recommendation 20, Codes for Units of Measure Used in International Trade, Revision 17", Body: "United Nations Economic Commission for Europe", Year: 2021}
 	// FowlerMoney is where sharing out cents is told.
 	FowlerMoney = &manway.Source{ID: "fowler-peaa", Title: "Patterns of Enterprise Application Architecture", Body: "M. Fowler", Year: 2002}
+	// Newnan is a textbook of engineering economy.
+	Newnan = &manway.Source{ID: "newnan-eea", Title: "Engineering Economic Analysis", Body: "Newnan, Eschenbach and Lavelle", Year: 2004}
 	// Storm is a book of man-hours.
 	Storm = &manway.Source{ID: "storm-manhours", Title: "Industrial Process Plant Construction Estimating and Man-Hour Analysis", Body: "Storm", Year: 2019}
 	// NAVFACP405 is a planning handbook of man-hours and waste.

@@ -74,7 +74,9 @@ type Mesh struct {
 //	weight = 2 area / spacing x wire area x 3.4 lb/ft per in2
 //
 // Published weights of sheets are about a tenth above it, since the wires stand
-// out at the edges.
+// out at the edges. Spacing 1 in to 2 ft, wire 0.001 to 1 in2, area up to 1e6
+// ft2. Source: geometry; 3.4 lb/ft per in2 is the weight of steel by which
+// [ASTMA615] has its bars, 0.668 lb/ft for 0.20 in2.
 func (m Mesh) BareWeight(area manway.Area) (manway.Mass, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Spacing", m.Spacing, manway.Inch, 2*manway.Foot)

@@ -22,7 +22,8 @@ import (
 //
 // It refuses a scope of more than 10,000 items, a quantity below 0, a unit
 // outside Recommendation 20, and a material in another unit than its supply
-// counts in.
+// counts in. Sources: of waste and yield those of each [Supply]; the sum itself is
+// common practice.
 func Takeoff(scope []riser.Item, own ...Supply) ([]Line, error) {
 	var faults manway.InputErrors
 	manway.WithinCount(&faults, "Scope", len(scope), 0, maxLines)

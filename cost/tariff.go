@@ -17,7 +17,8 @@ type Crossing struct {
 //
 //	q = (F2 - F1) / (c1 - c2)
 //
-// It reports false where one of them is the cheaper at every quantity.
+// It reports false where one of them is the cheaper at every quantity. Fixed and
+// each part 0 to 1e12. Source: common practice, two straight lines that cross.
 func (t Tariff) EqualTo(o Tariff) (Crossing, bool, error) {
 	var faults manway.InputErrors
 	for _, v := range [...]struct {

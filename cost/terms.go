@@ -177,7 +177,8 @@ func (t Terms) profitOf(cost decimal.Decimal) decimal.Decimal {
 }
 
 // MarkupOf is the markup, in per cent of the cost, that a margin in per cent of
-// the price stands for: g/(1-g). MarginOf is the reverse, m/(1+m).
+// the price stands for: g/(1-g), for margins from 0 to below 100 %. MarginOf is
+// the reverse. Source: the usual definitions of trade.
 func MarkupOf(marginPercent decimal.Decimal) (decimal.Decimal, error) {
 	var faults manway.InputErrors
 	if checkPercent(&faults, "MarginPercent", marginPercent, 100) && marginPercent.Equal(hundred) {
@@ -189,7 +190,8 @@ func MarkupOf(marginPercent decimal.Decimal) (decimal.Decimal, error) {
 	return marginPercent.Mul(hundred).DivRound(hundred.Sub(marginPercent), 12), nil
 }
 
-// MarginOf is the margin of a markup, both in per cent: m/(1+m).
+// MarginOf is the margin of a markup, both in per cent: m/(1+m), for markups of 0
+// to 1000 %. Source: the usual definitions of trade.
 func MarginOf(markupPercent decimal.Decimal) (decimal.Decimal, error) {
 	var faults manway.InputErrors
 	checkPercent(&faults, "MarkupPercent", markupPercent, 1000)

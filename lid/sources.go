@@ -29,3 +29,29 @@ var (
 	// ISO9224 gives corrosion in air over the years.
 	ISO9224 = &manway.Source{ID: "iso-9224", Title: "ISO 9224:2012 Corrosion of metals and alloys, Corrosivity of atmospheres, Guiding values for the corrosivity categories", Body: "International Organization for Standardization", Year: 2012}
 )
+
+// Basis lists what the package rests on.
+func Basis() []manway.Citation {
+	list := []manway.Citation{
+		{Source: NIOSH94110, Place: "pp. 7-29"},
+		{Source: HSETeam, Place: "lowering, pushing and team lifting"},
+		{Source: MILSTD1472D, Place: "two persons"},
+		{Source: PushPull, Place: "hand forces by height"},
+		{Source: CoverRemoval, Place: "forces of cover tools"},
+		{Source: Serway, Place: "lever and friction"},
+		{Source: PCIFriction, Place: "concrete on concrete"},
+		{Source: Timoshenko, Place: "circular and rectangular plates"},
+		{Source: Roark, Place: "Tables 11.2 and 11.4"},
+		{Source: Carver, Place: "a rectangle through a rectangle"},
+		{Source: manway.ACI318_19, Place: "14.5, 17.6, 21.2, 22.3, 22.5, 22.6"},
+		{Source: manway.AASHTOLRFD, Place: "3.6.1.2, 3.6.2.2"},
+		{Source: manway.OSHA1926, Place: "1926.500(b), 1926.502(i), 1926.704(c), (d)"},
+		{Source: ISO9223, Place: "Table 2"},
+		{Source: ISO9224, Place: "Tables 2 and 3"},
+		{Source: Pomeroy1974, Place: "loss of concrete by sulfide, remembered"},
+		{Source: WellsMelchers2015, Place: "abstract"},
+		{Source: Almusallam2001, Place: "loss of area beyond which a bar is brittle"},
+		{Source: manway.Practice, Place: "volumes, two measured thicknesses, turning in a recess"},
+	}
+	return append(list, GuardCheck{}.Basis()...)
+}

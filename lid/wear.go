@@ -50,7 +50,8 @@ func (w Wear) Validate() error {
 //
 // It is a mean. Sewer concrete stands for up to two years and then loses
 // evenly (Wells and Melchers 2015), so that the rate of today is rather more
-// than the mean, never less for what this shows.
+// than the mean, never less for what this shows. Source: common practice of two
+// measured thicknesses; Wells and Melchers 2015, abstract.
 func (w Wear) Loss() (Loss, error) {
 	if err := w.Validate(); err != nil {
 		return Loss{}, err
@@ -97,7 +98,7 @@ func (s RemainingState) MarshalText() ([]byte, error) { return []byte(s.String()
 //
 //	not longer than (now - limit)/rate
 //
-// The limit is 0 to Protected.
+// The limit is 0 to Protected. Source: that of [Wear.Loss].
 func (l Loss) Until(limit manway.Length) (Remaining, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Limit", limit, 0, l.wear.Protected)

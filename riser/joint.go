@@ -252,7 +252,9 @@ func (p Pack) Validate() error {
 	return faults.Err()
 }
 
-// For is the whole packs that give volume v.
+// For is the whole packs that give volume v: v/yield, rounded up. It fails unless
+// the pack is within its range and v is not negative. Source: geometry; the yield
+// of a bag of mix is that of [MixYield].
 func (p Pack) For(v manway.Volume) (PackNeed, error) {
 	var faults manway.InputErrors
 	faults.Under("Pack", p.Validate())

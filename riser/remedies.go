@@ -14,7 +14,8 @@ import (
 // among them, whatever was found.
 //
 // A remedy is listed where it cures or delays at least one defect. It fails
-// unless condition and site are within their ranges.
+// unless condition and site are within their ranges. Sources: those of each line of
+// the scope and of the life, in their Basis; the rest is common practice.
 func Remedies(c Condition, s Site) ([]Remedy, error) {
 	var faults manway.InputErrors
 	defects, err := Defects(c)

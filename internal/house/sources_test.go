@@ -5,12 +5,18 @@ import (
 	"go/ast"
 	"go/constant"
 	"go/types"
+	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
 
+	"manway.example/manway"
+	"manway.example/manway/cost"
 	"manway.example/manway/internal/house"
 	"manway.example/manway/internal/reftable"
+	"manway.example/manway/lid"
+	"manway.example/manway/riser"
 )
 
 // cited is one source as the code has it.
@@ -108,6 +114,17 @@ func TestSourcesInCode(t *testing.T) {
 	}
 	for id, fault := range faults {
 		t.Errorf("%s: %s", id, fault)
+	}
+}
+
+// A package that lists what it rests on leaves none of its texts out.
+func TestBasisIsWhole(t *testing.T) {
+	basis := map[string][]manway.Citation{"riser": riser.Basis(), "lid": lid.Basis(), "cost": cost.Basis()}
+	for _, c := range sourcesInCode(t) {
+		list, ok := basis[filepath.Base(filepath.Dir(c.at))]
+		if ok && !slices.ContainsFunc(list, func(b manway.Citation) bool { return b.Source.ID == c.id }) {
+			t.Errorf("%s: %s is not in the Basis of its package", c.at, c.id)
+		}
 	}
 }
 
