@@ -1,0 +1,32 @@
+package riser
+
+import (
+	"testing"
+
+	"manway.example/manway"
+)
+
+// TestReachStandsAsAsked: where the reveal is measured, the finished top stands
+// that high once it has settled, on any ground.
+func TestReachStandsAsAsked(t *testing.T) {
+	for _, from := range []Edge{Uphill, Centre, Downhill} {
+		a := Access{Cover: 26 * manway.Inch, Slope: 7 * manway.Degree, Span: 30 * manway.Inch, From: from, Reveal: 2 * manway.Inch,
+			Settlement: manway.Inch / 2, GradeRise: 3 * manway.Inch, CoverThickness: 3 * manway.Inch}
+		r := must(ReachOf(a))
+		stands := [...]manway.Length{r.Uphill, r.Centre, r.Downhill}[from]
+		near(t, from.String(), stands.In(manway.Inch), 2, 1e-12)
+		near(t, "top", float64(r.Top), float64(r.Height+a.CoverThickness), 1e-12)
+		if !(r.Uphill < r.Centre && r.Centre < r.Downhill) {
+			t.Errorf("from %v: %v %v %v must grow downhill", from, r.Uphill, r.Centre, r.Downhill)
+		}
+	}
+}
+
+// TestReachAtTheRoof: a roof near grade needs no ring, and the cover on it
+// stands as high as it is thick.
+func TestReachAtTheRoof(t *testing.T) {
+	r := must(ReachOf(Access{Cover: 2 * manway.Inch, CoverThickness: 4 * manway.Inch}))
+	if !r.NoRing || r.Height != 0 || r.Centre.String() != "2 in" {
+		t.Errorf("got %+v", r)
+	}
+}
