@@ -9,7 +9,7 @@ import (
 	"manway.example/manway"
 )
 
-// TestTieRoundTrip: points on either side of the line come back from their
+// Property (inverse): points on either side of the line come back from their
 // distances, within the stated error when the tape is off.
 func TestTieRoundTrip(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 1))
@@ -34,7 +34,7 @@ func TestTieRoundTrip(t *testing.T) {
 	}
 }
 
-// TestTiesThatDoNotMeet are refused, and the triangle of 3, 4 and 5 is where it
+// Ties that do not meet are refused, and the triangle of 3, 4 and 5 is where it
 // is.
 func TestTiesThatDoNotMeet(t *testing.T) {
 	if _, err := (Tie{Corners: 30 * manway.Foot, FromA: 10 * manway.Foot, FromB: 12 * manway.Foot}).Position(); err == nil || !strings.Contains(err.Error(), "FromB") {
@@ -44,4 +44,51 @@ func TestTiesThatDoNotMeet(t *testing.T) {
 	near(t, "along", p.Along.In(manway.Foot), 1.8, 1e-12)
 	near(t, "out", p.Out.In(manway.Foot), 2.4, 1e-12)
 	near(t, "angle", p.Angle.In(manway.Degree), 90, 1e-12)
+}
+
+// Property (symmetric): a hose is as long uphill as downhill, and the lifts of the
+// two are as far from that on level ground. Property (additive): a longer pull is
+// laid in as many sections as both its parts, or one less.
+func TestHoseUpAndDown(t *testing.T) {
+	rng := rand.New(rand.NewPCG(2, 90))
+	for range 500 {
+		h := Hose{Along: manway.Length(rng.Float64()*500) * manway.Foot, Fall: manway.Length(rng.Float64()*40) * manway.Foot, Inlet: 4 * manway.Foot, Bottom: 8 * manway.Foot, Section: 25 * manway.Foot}
+		down := must(h.Run())
+		h.Fall = -h.Fall
+		up := must(h.Run())
+		level := must(Hose{Along: h.Along, Inlet: h.Inlet, Bottom: h.Bottom, Section: h.Section}.Run())
+		near(t, "length", float64(up.Length), float64(down.Length), 1e-12)
+		near(t, "lift", float64(up.Lift+down.Lift), float64(2*level.Lift), 1e-9)
+		a := must(Hose{Along: h.Along, Section: h.Section}.Run())
+		b := must(Hose{Along: 100 * manway.Foot, Section: h.Section}.Run())
+		both := must(Hose{Along: h.Along + 100*manway.Foot, Section: h.Section}.Run())
+		near(t, "pull", float64(both.Length), float64(a.Length+b.Length), 1e-12)
+		if n := a.Sections + b.Sections; both.Sections != n && both.Sections != n-1 {
+			t.Errorf("%d sections for %d and %d", both.Sections, a.Sections, b.Sections)
+		}
+	}
+}
+
+// Property (scaling): twice as deep is twice the soil and, on bare soil, twice the
+// time; heavier ground takes longer, and a surface never saves time.
+func TestUncoverByDepth(t *testing.T) {
+	last := manway.Duration(0)
+	for _, e := range []Earth{Sand, Loam, Clay} {
+		b := Buried{Diameter: 24 * manway.Inch, Depth: 6 * manway.Inch, Surface: BareSoil, Earth: e}
+		once := must(Uncover(b))
+		b.Depth *= 2
+		twice := must(Uncover(b))
+		near(t, "soil", float64(twice.Soil), float64(2*once.Soil), 1e-12)
+		near(t, "minutes", float64(twice.Minutes), float64(2*once.Minutes), 1e-12)
+		if once.Minutes <= last {
+			t.Errorf("%v takes %v, the lighter ground before it %v", e, once.Minutes, last)
+		}
+		last = once.Minutes
+		for s := range Surface(len(surfaces)) {
+			b.Surface = s
+			if u := must(Uncover(b)); u.Minutes < twice.Minutes || u.NotHand == surfaces[s].hand {
+				t.Errorf("%v: %+v, bare %v", s, u, twice.Minutes)
+			}
+		}
+	}
 }

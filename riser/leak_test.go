@@ -6,7 +6,7 @@ import (
 	"manway.example/manway"
 )
 
-// TestLeakLaws: an orifice grows with the gap and the root of the head, a slot
+// Property (scaling): an orifice grows with the gap and the root of the head, a slot
 // with the cube of the gap and the head; above the water nothing flows.
 func TestLeakLaws(t *testing.T) {
 	base := OpenJoint{Length: 7 * manway.Foot, Gap: manway.Inch / 64, Wall: 3 * manway.Inch, Depth: 3 * manway.Foot, Water: manway.GroundwaterAt(2 * manway.Foot)}

@@ -7,7 +7,7 @@ import (
 	"manway.example/manway/tank"
 )
 
-// TestPitTakesSoilOffTheTank: what the pit digs away no longer holds the tank
+// Property (balance): what the pit digs away no longer holds the tank
 // down, by its weight; and walls that nobody could judge do not say yes.
 func TestPitTakesSoilOffTheTank(t *testing.T) {
 	box, err := tank.New(tank.Spec{Shape: tank.Box{Length: 8 * manway.Foot, Width: 4 * manway.Foot, Height: 5 * manway.Foot},

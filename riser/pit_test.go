@@ -7,8 +7,8 @@ import (
 	"manway.example/manway"
 )
 
-// TestHoleAgainstColumns compares the pit's volume and top with the sum of thin
-// upright columns, on level and on sloping ground.
+// Property (two ways): a pit's volume and top are the sum of thin upright columns,
+// on level and on sloping ground.
 func TestHoleAgainstColumns(t *testing.T) {
 	for _, p := range []Pit{
 		{Length: 4 * manway.Foot, Width: 6 * manway.Foot, Depth: 4 * manway.Foot},
@@ -55,8 +55,8 @@ func columns(p Pit) (volume, area float64) {
 	return volume, area
 }
 
-// TestHoleIsSteady: the formulas for sloping ground tend to those for level
-// ground, and a level pit does not care which side is its length.
+// Property (continuous): the formulas for sloping ground tend to those for level
+// ground. Property (symmetric): a level pit does not care which side is its length.
 func TestHoleIsSteady(t *testing.T) {
 	for _, width := range []manway.Length{0, 5 * manway.Foot} {
 		level := must(DigOf(Pit{Length: 4 * manway.Foot, Width: width, Depth: 3 * manway.Foot}))
@@ -66,4 +66,25 @@ func TestHoleIsSteady(t *testing.T) {
 	ab := must(DigOf(Pit{Length: 4 * manway.Foot, Width: 7 * manway.Foot, Depth: 3 * manway.Foot}))
 	ba := must(DigOf(Pit{Length: 7 * manway.Foot, Width: 4 * manway.Foot, Depth: 3 * manway.Foot}))
 	near(t, "turned", float64(ab.Hole), float64(ba.Hole), 1e-12)
+}
+
+// Property (monotone): flatter sides dig more, wherever the pit stands, and a
+// shored pit digs least. Property (bounded): soil loosened takes more room than it
+// had, and compacted less than loose.
+func TestSlopeAndEarth(t *testing.T) {
+	p := Pit{Length: 4 * manway.Foot, Width: 5 * manway.Foot, Depth: 4 * manway.Foot}
+	flat := must(DigOf(p)).Hole
+	p.Type = TypeBDeclared
+	steep := must(DigOf(p)).Hole
+	p.Shored = true
+	plumb := must(DigOf(p)).Hole
+	if !(TypeC.Slope() > TypeBDeclared.Slope() && flat > steep && steep > plumb) {
+		t.Errorf("holes %v %v %v", flat, steep, plumb)
+	}
+	near(t, "shored", float64(plumb), float64(p.Length.Times(p.Width).Times(p.Depth)), 1e-12)
+	for _, e := range []Earth{Loam, Sand, Clay} {
+		if !(e.Loose() > 1 && e.Compacted() > 0.5 && e.Compacted() < e.Loose()) {
+			t.Errorf("%v: loose %v, compacted %v", e, e.Loose(), e.Compacted())
+		}
+	}
 }

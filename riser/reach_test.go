@@ -6,8 +6,8 @@ import (
 	"manway.example/manway"
 )
 
-// TestReachStandsAsAsked: where the reveal is measured, the finished top stands
-// that high once it has settled, on any ground.
+// Property (inverse): where the reveal is measured, the finished top stands that
+// high once it has settled, on any ground.
 func TestReachStandsAsAsked(t *testing.T) {
 	for _, from := range []Edge{Uphill, Centre, Downhill} {
 		a := Access{Cover: 26 * manway.Inch, Slope: 7 * manway.Degree, Span: 30 * manway.Inch, From: from, Reveal: 2 * manway.Inch,
@@ -22,7 +22,7 @@ func TestReachStandsAsAsked(t *testing.T) {
 	}
 }
 
-// TestReachAtTheRoof: a roof near grade needs no ring, and the cover on it
+// A roof near grade needs no ring, and the cover on it
 // stands as high as it is thick.
 func TestReachAtTheRoof(t *testing.T) {
 	r := must(ReachOf(Access{Cover: 2 * manway.Inch, CoverThickness: 4 * manway.Inch}))

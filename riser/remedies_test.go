@@ -9,7 +9,7 @@ import (
 	"manway.example/manway"
 )
 
-// TestRemediesShareOutDefects: for random conditions every remedy cures, delays
+// Property (balance): for random conditions every remedy cures, delays
 // or leaves each defect once, an unsafe opening is guarded first, whatever is
 // entered or dug carries its whole scope, and no scope has an unknown code or a
 // quantity of nothing.

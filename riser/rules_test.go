@@ -19,3 +19,32 @@ func TestReasonsInSI(t *testing.T) {
 		}
 	}
 }
+
+// Property (monotone): a reading that grows worse never makes the worst defect
+// less urgent.
+func TestWorseIsNeverMilder(t *testing.T) {
+	for name, of := range map[string]func(manway.Length) Condition{
+		"gap beside the cover": func(x manway.Length) Condition { return Condition{RimGap: Read(x)} },
+		"gap of the joint":     func(x manway.Length) Condition { return Condition{JointGap: Read(x)} },
+		"crack":                func(x manway.Length) Condition { return Condition{CrackWidth: Read(x)} },
+		"spall": func(x manway.Length) Condition {
+			return Condition{SpallDepth: Read(x), Thickness: Read(6 * manway.Inch)}
+		},
+		"settlement": func(x manway.Length) Condition { return Condition{Settled: Read(x)} },
+	} {
+		worst, found := Watch+1, false
+		for i := range 128 {
+			x, now := manway.Length(i)*manway.Inch/64, Watch+1
+			for _, d := range must(Defects(of(x))) {
+				now = min(now, d.Severity)
+			}
+			if now > worst {
+				t.Errorf("%s of %v: %v after %v", name, x, now, worst)
+			}
+			worst, found = now, found || now <= Watch
+		}
+		if !found {
+			t.Errorf("no %s was a defect: the trials prove nothing", name)
+		}
+	}
+}

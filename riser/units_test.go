@@ -14,7 +14,7 @@ func near(t *testing.T, what string, got, want, relative float64) {
 	}
 }
 
-// TestOneAnswerInBothSystems: the same lengths in inches and in millimetres.
+// Property (invariant): the answer is one for the same lengths in inches and in millimetres.
 func TestOneAnswerInBothSystems(t *testing.T) {
 	us := must(DigOf(Pit{Length: 30 * manway.Inch, Working: 12 * manway.Inch, Depth: 40 * manway.Inch, Ground: 5 * manway.Degree}))
 	si := must(DigOf(Pit{Length: 762 * manway.Millimetre, Working: 304.8 * manway.Millimetre, Depth: 1016 * manway.Millimetre, Ground: 5 * manway.Degree}))
