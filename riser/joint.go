@@ -16,20 +16,24 @@ type Joint struct {
 	Closed  manway.Length // thickness of the joint when closed, 1/16 in to 4 in
 }
 
-// Wall is the width of the joint from inside to outside.
+// Wall is the width of the joint from inside to outside, (outside - inside)/2.
+// Source: geometry.
 func (j Joint) Wall() manway.Length { return (j.Outside - j.Inside) / 2 }
 
-// InsideLength is the joint's length along its inner edge.
+// InsideLength is the joint's length along its inner edge, pi inside of a round
+// ring. Source: geometry.
 func (j Joint) InsideLength() manway.Length { return j.round(j.Inside) }
 
-// OutsideLength is the joint's length along its outer edge.
+// OutsideLength is the joint's length along its outer edge, pi outside of a round
+// ring. Source: geometry.
 func (j Joint) OutsideLength() manway.Length { return j.round(j.Outside) }
 
 // Length is the joint's length on its centreline, pi (inside + outside)/2 of a
-// round ring.
+// round ring. Source: geometry.
 func (j Joint) Length() manway.Length { return j.round((j.Inside + j.Outside) / 2) }
 
-// Volume is the space in the closed joint, wall x length x thickness.
+// Volume is the space in the closed joint, wall x length x thickness. Source:
+// geometry.
 func (j Joint) Volume() manway.Volume { return j.Length().Times(j.Wall()).Times(j.Closed) }
 
 func (j Joint) round(across manway.Length) manway.Length {
@@ -145,7 +149,7 @@ type Bead struct {
 	Tube  manway.Volume // of one tube, 1 fl oz to 10 gal
 }
 
-// Yield is the length of bead that one tube gives: tube/section.
+// Yield is the length of bead that one tube gives: tube/section. Source: geometry.
 func (b Bead) Yield() manway.Length {
 	return manway.Length(float64(b.Tube) / float64(b.section()))
 }

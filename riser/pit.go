@@ -29,8 +29,8 @@ func (s *SoilType) UnmarshalText(text []byte) error {
 	return manway.ReadWord(s, "soil type", soilTypes[:], text)
 }
 
-// Slope is the steepest slope of the type, horizontal to one vertical (29 CFR
-// 1926 Subpart P, Appendix B, Table B-1, pits below 20 ft deep).
+// Slope is the steepest slope of the type, horizontal to one vertical. Source: 29
+// CFR 1926 Subpart P, Appendix B, Table B-1, pits below 20 ft deep.
 func (s SoilType) Slope() float64 {
 	if s == TypeBDeclared {
 		return 1
@@ -71,12 +71,13 @@ func (e *Earth) UnmarshalText(text []byte) error {
 	return manway.ReadWord(e, "earth", earthWords[:], text)
 }
 
-// Loose is the volume in the pile of one volume in the bank (FM 5-434 Table 1-1;
-// the sand row is confirmed by a Navy training manual, loam and clay are
-// remembered, clay on the high side).
+// Loose is the volume in the pile of one volume in the bank. Source: FM 5-434
+// Table 1-1; the sand row is confirmed by a Navy training manual, loam and clay are
+// remembered, clay on the high side.
 func (e Earth) Loose() float64 { return float64(e.volumes().Loose) }
 
-// Compacted is the volume, compacted, of one volume in the bank.
+// Compacted is the volume, compacted, of one volume in the bank. Source: that of
+// [Earth.Loose].
 func (e Earth) Compacted() float64 { return float64(e.volumes().Compacted) }
 
 func (e Earth) volumes() soil.Volumes {

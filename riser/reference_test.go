@@ -45,10 +45,16 @@ var published = map[string]func(*testing.T, reftable.Row){
 	"spoil from the edge": func(t *testing.T, row reftable.Row) {
 		row.Check(t, must(DigOf(plainPit(manway.Foot))).Setback.In(manway.Foot))
 	},
-	"loose volume":     func(t *testing.T, row reftable.Row) { row.Check(t, bank(t, row).Loose.In(manway.CubicYard)) },
+	"loose volume": func(t *testing.T, row reftable.Row) {
+		d := bank(t, row)
+		row.Check(t, d.Loose.In(manway.CubicYard))
+		row.Check(t, d.Bank.In(manway.CubicYard)*d.Pit.Earth.Loose())
+	},
 	"compacted volume": func(t *testing.T, row reftable.Row) { row.Check(t, compacted(t, row)) },
 	"hours to dig by hand": func(t *testing.T, row reftable.Row) {
-		row.Check(t, bank(t, row).HandHours.In(manway.Hour))
+		d := bank(t, row)
+		row.Check(t, d.HandHours.In(manway.Hour))
+		row.Check(t, (uncovered(t, d) - d.FillHours).In(manway.Hour))
 	},
 	"hours to backfill by hand": func(t *testing.T, row reftable.Row) { row.Check(t, bank(t, row).FillHours.In(manway.Hour)) },
 	"hours to lift off a ring":  func(t *testing.T, row reftable.Row) { row.Check(t, labour(t, RebedRing, "lift-ring")) },
@@ -74,10 +80,15 @@ var published = map[string]func(*testing.T, reftable.Row){
 			t.Errorf("got %+v: 1/2 in2 strips in a joint of 1.5 in2 want two runs", need)
 		}
 	},
-	"tube volume":      func(t *testing.T, row reftable.Row) { row.Check(t, bead(t, row).Tube.In(manway.CubicInch)) },
-	"bead of one tube": func(t *testing.T, row reftable.Row) { row.Check(t, bead(t, row).Yield().In(manway.Foot)) },
-	"bag yield":        func(t *testing.T, row reftable.Row) { row.Check(t, bag(t, row).Yield.In(manway.CubicFoot)) },
-	"bags":             bags,
+	"tube volume": func(t *testing.T, row reftable.Row) { row.Check(t, bead(t, row).Tube.In(manway.CubicInch)) },
+	"bead of one tube": func(t *testing.T, row reftable.Row) {
+		b := bead(t, row)
+		row.Check(t, b.Yield().In(manway.Foot))
+		n := must(benchJoint.Bead(b)) // the same by what a joint needs
+		row.Check(t, (n.Length * manway.Length(b.Tube/n.Volume)).In(manway.Foot))
+	},
+	"bag yield": func(t *testing.T, row reftable.Row) { row.Check(t, bag(t, row).Yield.In(manway.CubicFoot)) },
+	"bags":      bags,
 	"cover too deep beyond": func(t *testing.T, row reftable.Row) {
 		row.Check(t, firstTrue(0, 30, func(in float64) bool {
 			return has(t, Condition{CoverDepth: manway.Read(manway.Length(in) * manway.Inch)}, TooDeep, Watch)
@@ -106,7 +117,16 @@ var published = map[string]func(*testing.T, reftable.Row){
 			return has(t, Condition{CrackWidth: manway.Read(manway.Length(in) * manway.Inch)}, Cracked, Plan)
 		}))
 	},
-	"orifice leak": leak,
+	"orifice leak":   leak,
+	"tube buckling":  func(t *testing.T, row reftable.Row) { row.Check(t, must(pipe(t, row).Buckling(0)).Tube.In(manway.PSI)) },
+	"pipe stiffness": func(t *testing.T, row reftable.Row) { row.Check(t, must(pipe(t, row).Stiffness()).In(manway.PSI)) },
+	"water pressure": func(t *testing.T, row reftable.Row) {
+		s := Surround{Water: manway.GroundwaterAt(0)}
+		row.Read(t, "depth", &s.Depth)
+		row.Check(t, must(benchWall.Press(s)).Water.In(manway.PSF))
+	},
+	"wall of a joint":      func(t *testing.T, row reftable.Row) { row.Check(t, joint(t, row).Wall().In(manway.Inch)) },
+	"azimuth of the point": azimuth,
 	"factor on uplift": func(t *testing.T, row reftable.Row) {
 		row.Check(t, must(UpliftOf(Light{Outside: 24 * manway.Inch, Bore: 23 * manway.Inch, Base: 2 * manway.Foot})).Factor)
 	},
@@ -248,6 +268,37 @@ func bags(t *testing.T, row reftable.Row) {
 	var v manway.Volume
 	row.Read(t, "volume", &v)
 	row.Check(t, float64(must(bag(t, row).For(v)).Packs))
+	j := Joint{Inside: 10 * manway.Foot, Outside: 14 * manway.Foot, Square: true} // 96 ft2
+	j.Closed = v.Over(96 * manway.SquareFoot)
+	row.Check(t, float64(must(j.Cement(j.Wall(), false, bag(t, row))).Packs))
+}
+
+// uncovered is the time to uncover, on bare ground, a cover that as much soil lies on.
+func uncovered(t *testing.T, d Dig) manway.Duration {
+	b := Buried{Diameter: 8 * manway.Foot, Surface: BareSoil, Earth: d.Pit.Earth}
+	across := b.Diameter + manway.Foot // 6 in all round
+	b.Depth = d.Bank.Over(math.Pi / 4 * across.Times(across))
+	return must(Uncover(b)).Minutes
+}
+
+// pipe is a pipe of a row by its outside diameter and its ratio to the wall.
+func pipe(t *testing.T, row reftable.Row) Wall {
+	var od manway.Length
+	row.Read(t, "od", &od)
+	w := Wall{Thickness: od / manway.Length(row.Float(t, "dr")), Modulus: 400000 * manway.PSI, Poisson: 0.38}
+	w.Diameter = od - w.Thickness
+	return w
+}
+
+// azimuth is that of a point seen from J, by its distances to J and K; it lies on
+// the right hand of one who walks from J to K.
+func azimuth(t *testing.T, row reftable.Row) {
+	in := func(key string) float64 { return row.Float(t, key) }
+	north, east := in("north_k")-in("north_j"), in("east_k")-in("east_j")
+	half := manway.Length(0.5) * manway.Foot
+	p := must(Tie{Corners: manway.Length(math.Hypot(north, east)) * half, FromA: manway.Length(in("from_j")) * half, FromB: manway.Length(in("from_k")) * half, Right: true}.Position())
+	got := math.Atan2(east, north) + math.Atan2(float64(p.Out), float64(p.Along))
+	row.Check(t, math.Mod(got*180/math.Pi+360, 360))
 }
 
 func has(t *testing.T, c Condition, kind DefectKind, atLeast Severity) bool {
