@@ -152,7 +152,7 @@ func TestLimitsOfPit(t *testing.T) {
 }
 
 func TestLimitsOfLeak(t *testing.T) {
-	j := OpenJoint{Length: 7 * manway.Foot, Gap: manway.Inch / 16, Wall: 3 * manway.Inch, Depth: 2 * manway.Foot, Inside: Read(manway.Foot), Design: 300 * manway.GallonPerDay}
+	j := OpenJoint{Length: 7 * manway.Foot, Gap: manway.Inch / 16, Wall: 3 * manway.Inch, Depth: 2 * manway.Foot, Inside: manway.Read(manway.Foot), Design: 300 * manway.GallonPerDay}
 	limit.Check(t, j, func(j OpenJoint) error { _, err := LeakOf(j); return err },
 		limit.Between("Length", manway.Inch/100, 50*manway.Foot),
 		limit.Between("Gap", manway.Inch/1000, 4*manway.Inch),
@@ -219,9 +219,9 @@ func TestLimitsOfFinding(t *testing.T) {
 func findRefused(c Condition) error { _, err := Defects(c); return err }
 
 func TestLimitsOfCondition(t *testing.T) {
-	c := Condition{Size: Read(2 * manway.Foot), CoverDepth: Read(0), RimGap: Read(0), Bearing: Read(manway.Inch), JointGap: Read(0), SpallDepth: Read(0), Thickness: Read(2 * manway.Foot), CrackWidth: Read(0), Settled: Read(0)}
+	c := Condition{Size: manway.Read(2 * manway.Foot), CoverDepth: manway.Read(0), RimGap: manway.Read(0), Bearing: manway.Read(manway.Inch), JointGap: manway.Read(0), SpallDepth: manway.Read(0), Thickness: manway.Read(2 * manway.Foot), CrackWidth: manway.Read(0), Settled: manway.Read(0)}
 	limit.Check(t, c, findRefused,
-		limit.AtMost("Roots", Yes),
+		limit.AtMost("Roots", manway.Yes),
 		limit.AtMost("Handle", HandleMissing),
 		limit.AtMost("CoverStrength", manway.NotPermitted),
 		limit.AtMost("RoofStrength", manway.NotPermitted),
@@ -236,18 +236,18 @@ func TestLimitsOfCondition(t *testing.T) {
 		limit.Between("Thickness", manway.Inch/2, 2*manway.Foot).In("Thickness.Length"),
 		limit.Between("CrackWidth", 0, 2*manway.Inch).In("CrackWidth.Length"),
 		limit.Between("Settled", 0, 3*manway.Foot).In("Settled.Length"))
-	c.Thickness = Read(3 * manway.Inch)
+	c.Thickness = manway.Read(3 * manway.Inch)
 	limit.Check(t, c, findRefused, limit.AtMost("SpallDepth", 3*manway.Inch).In("SpallDepth.Length"))
-	limit.Refuses(t, c, findRefused, "CoverPresent", func(c *Condition) { c.Missing, c.CoverPresent = Yes, Yes })
+	limit.Refuses(t, c, findRefused, "CoverPresent", func(c *Condition) { c.Missing, c.CoverPresent = manway.Yes, manway.Yes })
 }
 
-func remedyRefused(s Site) error { _, err := Remedies(Condition{Roots: Yes}, s); return err }
+func remedyRefused(s Site) error { _, err := Remedies(Condition{Roots: manway.Yes}, s); return err }
 
 func TestLimitsOfSite(t *testing.T) {
 	span := func(field string, most manway.Length) limit.Row {
 		return limit.Between("Site."+field, 0, most).In(field)
 	}
-	limit.Check(t, Site{JointDown: Read(manway.Foot)}, remedyRefused,
+	limit.Check(t, Site{JointDown: manway.Read(manway.Foot)}, remedyRefused,
 		span("Port", 10*manway.Foot), span("Bore", 10*manway.Foot), span("Outside", 14*manway.Foot),
 		span("JointClosed", 4*manway.Inch), span("Height", 20*manway.Foot), span("Topsoil", 2*manway.Foot), span("SpallDepth", 2*manway.Foot),
 		limit.Between("Site.JointDown", 0, 20*manway.Foot).In("JointDown.Length"),
@@ -256,7 +256,7 @@ func TestLimitsOfSite(t *testing.T) {
 		limit.Between("Site.SpallArea", 0, 1000*manway.SquareFoot).In("SpallArea"),
 		limit.Between("Site.Liquid", 0, 100000*manway.Gallon).In("Liquid"),
 		limit.Between("Site.TankVolume", 0, 100000*manway.Gallon).In("TankVolume"),
-		limit.AtMost("Site.Emptying", Yes).In("Emptying"),
+		limit.AtMost("Site.Emptying", manway.Yes).In("Emptying"),
 		limit.Between("Site.LocateDays", 0, 60).In("LocateDays"))
 	limit.Check(t, Site{Bore: 24 * manway.Inch, Outside: 30 * manway.Inch}, remedyRefused, limit.AtLeast("Site.Outside", 24*manway.Inch+manway.Inch/4).In("Outside"))
 }

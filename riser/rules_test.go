@@ -24,13 +24,13 @@ func TestReasonsInSI(t *testing.T) {
 // less urgent.
 func TestWorseIsNeverMilder(t *testing.T) {
 	for name, of := range map[string]func(manway.Length) Condition{
-		"gap beside the cover": func(x manway.Length) Condition { return Condition{RimGap: Read(x)} },
-		"gap of the joint":     func(x manway.Length) Condition { return Condition{JointGap: Read(x)} },
-		"crack":                func(x manway.Length) Condition { return Condition{CrackWidth: Read(x)} },
+		"gap beside the cover": func(x manway.Length) Condition { return Condition{RimGap: manway.Read(x)} },
+		"gap of the joint":     func(x manway.Length) Condition { return Condition{JointGap: manway.Read(x)} },
+		"crack":                func(x manway.Length) Condition { return Condition{CrackWidth: manway.Read(x)} },
 		"spall": func(x manway.Length) Condition {
-			return Condition{SpallDepth: Read(x), Thickness: Read(6 * manway.Inch)}
+			return Condition{SpallDepth: manway.Read(x), Thickness: manway.Read(6 * manway.Inch)}
 		},
-		"settlement": func(x manway.Length) Condition { return Condition{Settled: Read(x)} },
+		"settlement": func(x manway.Length) Condition { return Condition{Settled: manway.Read(x)} },
 	} {
 		worst, found := Watch+1, false
 		for i := range 128 {
