@@ -92,8 +92,11 @@ const thinnestJudged = 0.5 * manway.Inch
 // each in bending; people and wheels also in shear at the seat and punching. A
 // disc on a whole seat is solved in closed form, the load at its centre, a slab
 // as a plate that can lift off its seat. On a chipped seat a disc is taken to
-// rest on three points, which also lets it tip, and a slab on its two short
-// sides. One of several pieces bears on its two ends.
+// rest on three points, with a person in the middle or at the rim between two of
+// them, which also lets it tip, and a slab on its two short sides. Where a chip is
+// longer than a third of the rim, or less than half the rim is whole, nothing is
+// shown. One of several pieces bears on its two ends; pieces of a round lid are
+// NotJudged.
 //
 // What counts follows from what is known of the steel: unknown steel is
 // NotShown, a plain lid that spans free NotPermitted, with figures for
@@ -136,6 +139,8 @@ func (s *Strength) notJudged(l Lid) string {
 	switch {
 	case l.Material != OfConcrete:
 		return "the strength of a lid of " + l.Material.String() + " is not judged by its size: keep off"
+	case l.Shape.Round() && l.Pieces > 1:
+		return "the pieces of a round lid are not judged: keep off"
 	case s.Left < thinnestJudged:
 		return "less than 1/2 in is left: keep off"
 	case s.Left > s.Span/2:

@@ -57,8 +57,37 @@ func (j *judge) run() error {
 			return err
 		}
 	}
+	j.broken()
 	j.rest()
 	return nil
+}
+
+// broken withholds what passed where so much of the rim is gone that three points
+// 120 degrees apart, or two short sides, cannot be counted on.
+func (j *judge) broken() {
+	whole := j.l.rim(j.c.Seat).Whole
+	if !j.s.Chipped || manway.Reached(1./3, j.longestChip()) && manway.Reached(whole, 0.5) {
+		return
+	}
+	j.s.Heaviest, j.s.Known = 0, false
+	for i := range j.s.Checks {
+		if c := &j.s.Checks[i]; c.Status == manway.Pass && c.Demand > 0 {
+			c.Status = manway.NotShown
+			c.Reason = "cannot be shown by arithmetic: more than a third of the rim in one piece, or half of it in all, bears nothing"
+		}
+	}
+}
+
+// longestChip is the share of the rim that the longest chip through the bearing
+// takes.
+func (j *judge) longestChip() (share float64) {
+	rim := j.l.rim(j.c.Seat)
+	for _, c := range j.c.Seat.Chips {
+		if manway.Reached(c.In, rim.Bearing) && rim.Around > 0 {
+			share = math.Max(share, float64(c.Along/rim.Around))
+		}
+	}
+	return share
 }
 
 // own is the check of the lid's own weight and the soil on it.
@@ -141,20 +170,9 @@ func (j *judge) wheel(w manway.Wheel) error {
 		Name: "bending, " + w.Name, Kind: manway.KindMomentPerLength, Combination: manway.DeadLive,
 		Demand: f.Dead*j.response.dead + f.Live*moment, Unfactored: j.response.dead + moment,
 	}, j.bending)
-	length, width := j.clip(on)
-	force := float64(on.Pressure) * length * width
+	length, width, force := j.clip(on)
 	j.shearing("one-way shear, "+w.Name, length, width, force)
 	return j.punch("punching, "+w.Name, length, width, force)
-}
-
-// clip is the part of a pressed rectangle that is on the lid.
-func (j *judge) clip(on soil.Contact) (length, width float64) {
-	span, long := float64(j.s.Span), float64(j.s.Long)
-	if long == 0 {
-		span /= math.Sqrt2 // the square in the disc
-		long = span
-	}
-	return math.Min(float64(on.Length), long), math.Min(float64(on.Width), span)
 }
 
 // add judges a check by a strength and keeps it. Where nothing counts it says
@@ -169,7 +187,7 @@ func (j *judge) add(c manway.Check, st concrete.Standing) {
 
 // shearing is the check of one-way shear with a load one depth from the seat: it
 // goes there as on a beam, spreading at 45 degrees over its side and twice the
-// depth.
+// depth, at a side that bears nothing over its side and the depth.
 func (j *judge) shearing(name string, length, width, force float64) {
 	f := manway.DeadLive.Factors()
 	span := float64(j.s.Span)
@@ -177,7 +195,11 @@ func (j *judge) shearing(name string, length, width, force float64) {
 	if j.s.Long == 0 {
 		dead /= 2 // a disc: area over circumference
 	}
-	strip := math.Min(math.Min(length, width)+2*j.depth, span)
+	spread := 2 * j.depth
+	if j.freeSide() {
+		spread = j.depth
+	}
+	strip := math.Min(math.Min(length, width)+spread, span)
 	live := force / strip
 	j.add(manway.Check{
 		Name: name, Kind: manway.KindLineLoad, Combination: manway.DeadLive,
@@ -185,9 +207,20 @@ func (j *judge) shearing(name string, length, width, force float64) {
 	}, j.shear)
 }
 
-// punch is the check of a load pushing through.
+// freeSide reports whether a side of the lid bears nothing, where a load may
+// stand flush with it.
+func (j *judge) freeSide() bool { return j.s.Chipped || j.l.Pieces > 1 }
+
+// punch is the check of a load pushing through, on three sides where it may stand
+// at a side that bears nothing or at a hole.
 func (j *judge) punch(name string, length, width, force float64) error {
-	st, err := j.l.strip(j.c.Steel).Punching(manway.Length(length), manway.Length(width), concrete.Interior)
+	position := concrete.Interior
+	if j.freeSide() || len(j.l.Recesses) > 0 {
+		position = concrete.AtEdge
+	}
+	// at an edge, the longer side pointing inwards counts twice: the shorter does
+	shorter, longer := math.Min(length, width), math.Max(length, width)
+	st, err := j.l.strip(j.c.Steel).Punching(manway.Length(longer), manway.Length(shorter), position)
 	if err != nil {
 		return err
 	}
@@ -225,11 +258,16 @@ func (j *judge) heaviest(f manway.Factors) {
 func (j *judge) rest() {
 	s := j.s
 	if s.Chipped && s.Long == 0 {
-		// about the line through two of three points, half a radius from the middle
-		arm := float64(s.Span) / 4
+		// about the line through two points of bearing 120 degrees apart, or as far
+		// as the longest chip
+		radius, hold := float64(s.Span)/2, 0.0
+		if chip := math.Max(j.longestChip(), 1./3); chip < 0.5 { // else the lid has its middle over the chip
+			hold = radius * math.Cos(math.Pi*chip)
+		}
+		arm := radius - hold
 		c := manway.Check{
 			Name: "does not tip on three points", Kind: manway.KindMoment, Combination: manway.Service,
-			Demand: j.person * arm, Unfactored: j.person * arm, Capacity: float64(s.Dead) * arm,
+			Demand: j.person * arm, Unfactored: j.person * arm, Capacity: float64(s.Dead) * hold,
 			Source: manway.Citation{Source: manway.Practice, Place: "statics, a person at the rim between two points"},
 		}
 		s.Checks = append(s.Checks, c.Judge())

@@ -54,36 +54,61 @@ func (j *judge) respond() error {
 	return nil
 }
 
-// threePoints raises the moments to those of a disc that rests on three points:
-// the symmetric answer and what the points add, over the whole disc but half a
-// thickness round each point.
+// threePoints raises the moments to those of a disc that rests on three points,
+// over the whole of it but half a thickness round each point: its own weight, and
+// a person in the middle, at the rim midway between two points, and half way
+// there. The rim between two points bends most, as a beam from one to the other.
 func (j *judge) threePoints(d plate.Disc, r float64) error {
-	total := math.Pi * d.Radius * d.Radius
 	var most response
-	const rings, turns = 24, 12
-	for i := range rings {
-		at := (d.Radius - d.Thickness/2) * float64(i) / (rings - 1)
-		own, err := d.Uniform(j.q, at)
+	places, polar := clearOfPoints(d)
+	total := math.Pi * d.Radius * d.Radius
+	for _, at := range polar {
+		own, err := d.Uniform(j.q, at[0])
 		if err != nil {
 			return plateFaults(err)
 		}
-		load, err := d.Concentric(j.person, r, at)
+		add, twist, err := d.ThreePoint(1, at[0], at[1])
 		if err != nil {
 			return plateFaults(err)
 		}
-		for k := range turns + 1 {
-			theta := math.Pi / 3 * float64(k) / turns
-			add, twist, err := d.ThreePoint(1, at, theta)
-			if err != nil {
-				return plateFaults(err)
-			}
-			most.dead = math.Max(most.dead, principal(own, add, twist, j.q*total))
-			most.person = math.Max(most.person, principal(load, add, twist, j.person))
-			most.sink = math.Max(most.sink, load.W+j.person*math.Abs(add.W))
+		most.dead = math.Max(most.dead, principal(own, add, twist, j.q*total))
+	}
+	side := r * math.Sqrt(math.Pi)
+	outermost := math.Sqrt(d.Radius*d.Radius-side*side/4) - side/2
+	most.sink = math.Inf(1)
+	for _, share := range [...]float64{0, 0.5, 1} {
+		boots := plate.Patch{X: -share * outermost, Length: side, Width: side, Force: j.person}
+		list, err := d.ThreePointPatch(boots, append(places, plate.Point{X: boots.X}))
+		if err != nil {
+			return plateFaults(err)
 		}
+		for _, v := range list {
+			first, second, _ := v.M.Principal()
+			most.person = math.Max(most.person, math.Max(first, -second))
+		}
+		most.sink = math.Min(most.sink, list[len(list)-1].W) // the stiffest place stops a fall hardest
 	}
 	j.response = most
 	return nil
+}
+
+// clearOfPoints are places over half the disc, which is the same on both sides of
+// a load on the axis, half a thickness or more from the three points; also by
+// radius and angle.
+func clearOfPoints(d plate.Disc) (places []plate.Point, polar [][2]float64) {
+	const rings, turns = 9, 12
+	for i := range rings {
+		for k := range turns + 1 {
+			r, theta := d.Radius*float64(i)/(rings-1), math.Pi*float64(k)/turns
+			sin, cos := math.Sincos(theta)
+			x, y := r*cos, r*sin
+			if math.Min(math.Hypot(x-d.Radius, y), math.Hypot(x+d.Radius/2, y-d.Radius*math.Sqrt(3)/2)) < d.Thickness/2 {
+				continue
+			}
+			places, polar = append(places, plate.Point{X: x, Y: y}), append(polar, [2]float64{r, theta})
+		}
+	}
+	return places, polar
 }
 
 // principal is the greater principal moment by size of a symmetric answer and
@@ -154,8 +179,7 @@ func (j *judge) solve(s *plate.Slab, loads ...[]plate.Load) ([]slabAnswer, error
 
 // wheelMoment is the greatest moment under a wheel in the middle.
 func (j *judge) wheelMoment(on soil.Contact) (float64, error) {
-	length, width := j.clip(on)
-	force := float64(on.Pressure) * length * width
+	length, width, force := j.clip(on)
 	if j.s.Long > 0 {
 		s := j.slab()
 		y := s.Width / 2
@@ -168,16 +192,50 @@ func (j *judge) wheelMoment(on soil.Contact) (float64, error) {
 		}
 		return cases[0].moment, nil
 	}
-	d := j.disc()
-	r := math.Min(math.Sqrt(length*width/math.Pi), d.Radius)
-	moment := discPatch(force, patchRadius(r, d.Thickness), d.Radius, poisson)
-	if j.s.Chipped {
-		person, load := j.response.person, j.person
-		if bound := person / load * force; bound > moment { // the points add by the force alone
-			moment = bound
-		}
+	// in the middle, where the tire's rectangle bends the disc more across it
+	// than along it
+	v, err := j.disc().Patch(plate.Patch{Length: length, Width: width, Force: force}, plate.Point{})
+	if err != nil {
+		return 0, plateFaults(err)
+	}
+	moment, _, _ := v.M.Principal()
+	if j.s.Chipped { // a boot at the rim between two points bends it more than a tire anywhere
+		moment = math.Max(moment, j.response.person/j.person*force)
 	}
 	return moment, nil
+}
+
+// clip is the part of a pressed rectangle in the middle of the lid that is on it,
+// and the force on that. On a disc it is the longest rectangle of the same
+// breadth that fits, under the force on all that is on the disc.
+func (j *judge) clip(on soil.Contact) (length, width, force float64) {
+	span, long := float64(j.s.Span), float64(j.s.Long)
+	length, width = float64(on.Length), float64(on.Width)
+	if long > 0 {
+		length, width = math.Min(length, long), math.Min(width, span)
+		return length, width, float64(on.Pressure) * length * width
+	}
+	force = float64(on.Pressure) * onDisc(length, width, span/2)
+	short, other := &length, &width
+	if width < length {
+		short, other = other, short
+	}
+	*short = math.Min(*short, span/math.Sqrt2)
+	*other = math.Min(*other, math.Sqrt(span*span-*short**short))
+	return length, width, force
+}
+
+// onDisc is the area that a rectangle and a disc with the same middle share.
+func onDisc(length, width, radius float64) float64 {
+	x, y := math.Min(length/2, radius), math.Min(width/2, radius)
+	if math.Hypot(x, y) <= radius {
+		return 4 * x * y
+	}
+	under := func(x float64) float64 { // the quarter disc from 0 to x
+		return (x*math.Sqrt(radius*radius-x*x) + radius*radius*math.Asin(x/radius)) / 2
+	}
+	flat := math.Sqrt(radius*radius - y*y) // up to there the rectangle is lower
+	return 4 * (flat*y + under(x) - under(flat))
 }
 
 // plateFaults turns what the plate refuses into faults of the lid.
