@@ -211,13 +211,13 @@ func (r Finding) deviceNotes() []string {
 }
 
 // Working is the reading step by step.
-func (r Finding) Working() manway.Working {
-	w := manway.Working{{Symbol: "above", Formula: "level - outlet", Value: r.Above.String()}}
+func (r Finding) Working(sys manway.System) manway.Working {
+	w := manway.Working{{Symbol: "above", Formula: "level - outlet", Value: r.Above.Text(sys)}}
 	if r.OverKnown {
-		w = append(w, manway.Step{Symbol: "over", Formula: "above × area", Numbers: r.Above.String() + " × " + r.PerDepth.String(), Value: r.Over.String()})
+		w = append(w, manway.Step{Symbol: "over", Formula: "above × area", Numbers: r.Above.Text(sys) + " × " + r.PerDepth.Text(sys), Value: r.Over.Text(sys)})
 	}
 	if r.RunbackKnown {
-		w = append(w, manway.Step{Symbol: "ran back", Formula: "rise × area", Value: r.RanBack.String()})
+		w = append(w, manway.Step{Symbol: "ran back", Formula: "rise × area", Value: r.RanBack.Text(sys)})
 	}
 	return w
 }

@@ -52,10 +52,10 @@ type Sizing struct {
 func (s Sizing) Basis() []manway.Citation { return []manway.Citation{s.source} }
 
 // Working is the sizing step by step.
-func (s Sizing) Working() manway.Working {
+func (s Sizing) Working(sys manway.System) manway.Working {
 	return manway.Working{
-		{Symbol: "retention", Value: s.Retention.Text(manway.SI)},
-		{Symbol: "total", Formula: "liquid + solids + reserve", Numbers: s.Liquid.Text(manway.SI) + " + " + s.Solids.Text(manway.SI) + " + " + s.Reserve.Text(manway.SI), Value: s.Total.Text(manway.SI)},
+		{Symbol: "retention", Value: s.Retention.Text(sys)},
+		{Symbol: "total", Formula: "liquid + solids + reserve", Numbers: s.Liquid.Text(sys) + " + " + s.Solids.Text(sys) + " + " + s.Reserve.Text(sys), Value: s.Total.Text(sys)},
 	}
 }
 

@@ -201,10 +201,10 @@ func (Dosing) Basis() []manway.Citation {
 func (Usage) Basis() []manway.Citation { return Dosing{}.Basis() }
 
 // Working is the dosing step by step.
-func (d Dosing) Working() manway.Working {
+func (d Dosing) Working(sys manway.System) manway.Working {
 	return manway.Working{
-		{Symbol: "dose", Formula: "V(on) - V(off)", Value: d.Dose.String()},
-		{Symbol: "reserve", Formula: "V(top) - V(alarm)", Value: d.Reserve.String()},
-		{Symbol: "time above the alarm", Formula: "reserve/flow", Value: d.ReserveTime.String()},
+		{Symbol: "dose", Formula: "V(on) - V(off)", Value: d.Dose.Text(sys)},
+		{Symbol: "reserve", Formula: "V(top) - V(alarm)", Value: d.Reserve.Text(sys)},
+		{Symbol: "time above the alarm", Formula: "reserve/flow", Value: d.ReserveTime.Text(sys)},
 	}
 }

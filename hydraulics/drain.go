@@ -160,12 +160,12 @@ func (DrainFlow) Basis() []manway.Citation {
 }
 
 // Working is the flow step by step.
-func (r DrainFlow) Working(d Drain) manway.Working {
+func (r DrainFlow) Working(d Drain, sys manway.System) manway.Working {
 	return manway.Working{
-		{Symbol: "A", Formula: "D² (θ - sin θ)/8", Numbers: "depth " + r.Depth.String() + " in " + d.Diameter.String(), Value: r.Area.String()},
-		{Symbol: "R", Formula: "A/(D θ/2)", Value: r.Radius.String()},
-		{Symbol: "v", Formula: "R^(2/3) S^(1/2)/n", Value: r.Velocity.String()},
-		{Symbol: "Q", Formula: "v A", Value: r.Flow.String()},
+		{Symbol: "A", Formula: "D² (θ - sin θ)/8", Numbers: "depth " + r.Depth.Text(sys) + " in " + d.Diameter.Text(sys), Value: r.Area.Text(sys)},
+		{Symbol: "R", Formula: "A/(D θ/2)", Value: r.Radius.Text(sys)},
+		{Symbol: "v", Formula: "R^(2/3) S^(1/2)/n", Value: r.Velocity.Text(sys)},
+		{Symbol: "Q", Formula: "v A", Value: r.Flow.Text(sys)},
 	}
 }
 

@@ -67,9 +67,9 @@ func (RetentionTimes) Basis() []manway.Citation {
 }
 
 // Working is the retention step by step.
-func (t RetentionTimes) Working(r Retention) manway.Working {
+func (t RetentionTimes) Working(r Retention, sys manway.System) manway.Working {
 	return manway.Working{
-		{Symbol: "clean", Formula: "liquid/flow", Numbers: r.Liquid.String() + "/" + r.Average.String(), Value: t.Clean.String()},
-		{Symbol: "now", Formula: "(liquid - solids)/flow", Numbers: "(" + r.Liquid.String() + " - " + r.Solids.String() + ")/" + r.Average.String(), Value: t.Now.String()},
+		{Symbol: "clean", Formula: "liquid/flow", Numbers: r.Liquid.Text(sys) + "/" + r.Average.Text(sys), Value: t.Clean.Text(sys)},
+		{Symbol: "now", Formula: "(liquid - solids)/flow", Numbers: "(" + r.Liquid.Text(sys) + " - " + r.Solids.Text(sys) + ")/" + r.Average.Text(sys), Value: t.Now.Text(sys)},
 	}
 }

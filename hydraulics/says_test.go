@@ -2,6 +2,7 @@ package hydraulics_test
 
 import (
 	"math"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -43,13 +44,26 @@ func TestResultsSayWhereTheyComeFrom(t *testing.T) {
 			}
 		}
 	}
-	for name, working := range map[string]manway.Working{
-		"plan": plan.Working(manway.US), "pull": pull.Working(suction), "drain": flow.Working(drain), "retention": times.Working(retention),
-		"interval": interval.Working(house), "dosing": dosing.Working(), "finding": finding.Working(), "sizing": size.Working(),
-	} {
-		text := working.String()
-		if len(working) < 2 || strings.Contains(text, "NaN") || strings.Contains(text, "unknown value") {
-			t.Errorf("%s: %q", name, text)
+	workings := func(sys manway.System) map[string]manway.Working {
+		return map[string]manway.Working{
+			"plan": plan.Working(sys), "pull": pull.Working(suction, sys), "drain": flow.Working(drain, sys), "retention": times.Working(retention, sys),
+			"interval": interval.Working(house), "dosing": dosing.Working(sys), "finding": finding.Working(sys), "sizing": size.Working(sys),
+		}
+	}
+	us, si := workings(manway.US), workings(manway.SI)
+	inUS := regexp.MustCompile(`\d (in|ft|ft2|gal|gal/min|lb|psi)\b`)
+	for name := range us {
+		for _, working := range []manway.Working{us[name], si[name]} {
+			text := working.String()
+			if len(working) < 2 || strings.Contains(text, "NaN") || strings.Contains(text, "unknown value") {
+				t.Errorf("%s: %q", name, text)
+			}
+		}
+		if text := si[name].String(); inUS.MatchString(text) {
+			t.Errorf("%s: customary units in the working in SI: %q", name, text)
+		}
+		if text := us[name].String(); name != "interval" && !inUS.MatchString(text) {
+			t.Errorf("%s: no customary unit in %q", name, text)
 		}
 	}
 	if got := interval.Working(house).String(); !strings.Contains(got, "2.6 yr") {

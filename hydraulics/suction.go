@@ -121,17 +121,17 @@ func (Pull) Basis() []manway.Citation {
 }
 
 // Working is the balance step by step.
-func (p Pull) Working(s Suction) manway.Working {
+func (p Pull) Working(s Suction, sys manway.System) manway.Working {
 	w := manway.Working{
-		{Symbol: "p_air", Formula: "101.325 kPa (1 - 0.0065 z/288.15)^5.25588", Numbers: "z = " + s.Altitude.String(), Value: p.Atmosphere.String()},
-		{Symbol: "available", Formula: "min(vacuum, p_air - p_vapour)/(SG ρ g)", Numbers: "vacuum " + p.Vacuum.String(), Value: p.Available.String()},
+		{Symbol: "p_air", Formula: "101.325 kPa (1 - 0.0065 z/288.15)^5.25588", Numbers: "z = " + s.Altitude.Text(sys), Value: p.Atmosphere.Text(sys)},
+		{Symbol: "available", Formula: "min(vacuum, p_air - p_vapour)/(SG ρ g)", Numbers: "vacuum " + p.Vacuum.Text(sys), Value: p.Available.Text(sys)},
 	}
 	if p.Lifting == CannotLift {
-		return append(w, manway.Step{Symbol: "missing", Formula: "lift - available", Numbers: s.Lift.String() + " - " + p.Available.String(), Value: p.Missing.String()})
+		return append(w, manway.Step{Symbol: "missing", Formula: "lift - available", Numbers: s.Lift.Text(sys) + " - " + p.Available.Text(sys), Value: p.Missing.Text(sys)})
 	}
 	return append(w,
-		manway.Step{Symbol: "left for the hose", Formula: "available - lift", Numbers: p.Available.String() + " - " + s.Lift.String(), Value: p.Left.String()},
-		manway.Step{Symbol: "flow", Formula: "left = (f L/D + K) v²/2g, at most the usual rate", Numbers: "v = " + p.Hose.Velocity.String(), Value: p.Hose.Flow.String()},
+		manway.Step{Symbol: "left for the hose", Formula: "available - lift", Numbers: p.Available.Text(sys) + " - " + s.Lift.Text(sys), Value: p.Left.Text(sys)},
+		manway.Step{Symbol: "flow", Formula: "left = (f L/D + K) v²/2g, at most the usual rate", Numbers: "v = " + p.Hose.Velocity.Text(sys), Value: p.Hose.Flow.Text(sys)},
 	)
 }
 

@@ -92,7 +92,7 @@ func ExampleTank_Working() {
 		fmt.Println(err)
 		return
 	}
-	w, err := t.Working(48 * manway.Inch)
+	w, err := t.Working(48*manway.Inch, manway.US)
 	for _, step := range w {
 		fmt.Println(step)
 	}

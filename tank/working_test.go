@@ -2,11 +2,14 @@ package tank
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 	"testing"
 
 	"manway.example/manway"
 )
+
+var inches = regexp.MustCompile(`\d in\b`)
 
 // The working of every shape ends at its volume, and says each compartment.
 func TestWorking(t *testing.T) {
@@ -17,12 +20,17 @@ func TestWorking(t *testing.T) {
 		}
 		x := must(t, spec)
 		depth := x.Inside.Height / 3
-		w, err := x.Working(depth)
+		v := volume(t, x, depth)
+		w, err := x.Working(depth, manway.SI)
+		if want := fmt.Sprintf("%.2f L", v.In(manway.Litre)); err != nil || !strings.Contains(w.String(), want) || inches.MatchString(w.String()) {
+			t.Errorf("%s: %v, no %s, or inches, in\n%s", name, err, want, w)
+		}
+		w, err = x.Working(depth, manway.US)
 		if err != nil {
 			t.Fatal(err)
 		}
 		text := w.String()
-		want := fmt.Sprintf("%.2f gal", volume(t, x, depth).In(manway.Gallon))
+		want := fmt.Sprintf("%.2f gal", v.In(manway.Gallon))
 		if !strings.Contains(text, want) || strings.Contains(text, "NaN") {
 			t.Errorf("%s: no %s in\n%s", name, want, text)
 		}
@@ -31,12 +39,15 @@ func TestWorking(t *testing.T) {
 		}
 	}
 	x := must(t, Spec{Shape: shapes["box"]})
-	if _, err := x.Working(99); err == nil {
+	if _, err := x.Working(99, manway.US); err == nil {
 		t.Error("a depth above the roof was worked out")
 	}
 	s, err := x.ShellWeight(manway.Concrete{})
-	if err != nil || !strings.Contains(s.Working().String(), fmt.Sprintf("%.0f lb", s.Mass.In(manway.Pound))) {
-		t.Errorf("%v\n%v", err, s.Working())
+	if err != nil || !strings.Contains(s.Working(manway.US).String(), fmt.Sprintf("%.0f lb", s.Mass.In(manway.Pound))) {
+		t.Errorf("%v\n%v", err, s.Working(manway.US))
+	}
+	if text := s.Working(manway.SI).String(); !strings.Contains(text, fmt.Sprintf("%.0f kg", float64(s.Mass))) || strings.Contains(text, "lb") {
+		t.Error(text)
 	}
 }
 

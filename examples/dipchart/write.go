@@ -96,7 +96,7 @@ func writeText(w io.Writer, in *input, out *output) error {
 		fmt.Fprintf(w, "As the sizes are known: %s to %s gal\n", gallons(low), gallons(high))
 	}
 	if in.Working {
-		steps, err := out.tank.Working(out.depth)
+		steps, err := out.tank.Working(out.depth, manway.US)
 		if err != nil {
 			return err
 		}
