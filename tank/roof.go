@@ -268,10 +268,7 @@ func (j *roofJudge) way(p *piece) error {
 	if err != nil {
 		return err
 	}
-	w, err := newSearch(p)
-	if err != nil {
-		return modelFaults("Roof", err)
-	}
+	w := newSearch(p, &j.solver)
 	here.at = make([]standing, len(j.moving))
 	for k := range fixed {
 		if err := j.load(here, k, shear); err != nil {

@@ -34,7 +34,6 @@ func (j *roofJudge) load(here kept, k int, dead [2][2]float64) error {
 	if err := j.solver.SolveOnto(field, plate.Scaled{Factor: f.Dead, Field: &j.dead}, loads); err != nil {
 		return modelFaults("Roof", err)
 	}
-	j.r.Solved.Residual = math.Max(j.r.Solved.Residual, field.Residual)
 	worst := pulls(field, &p.strength, p.zones, insideFace, p.overPartition)
 	j.bending(&l, "bending, underside", worst[insideFace], combination)
 	if len(p.slab.Lines) > 0 {
@@ -58,6 +57,10 @@ func (j *roofJudge) load(here kept, k int, dead [2][2]float64) error {
 		l.bend.at.X += p.from // in the tank, as Weakest wants it
 		l.bend.at.Y -= p.half
 		*old, j.kept[k] = l, here
+		if err := field.Balance(); err != nil {
+			return modelFaults("Roof", err)
+		}
+		j.r.Solved.Residual = math.Max(j.r.Solved.Residual, field.Residual)
 	}
 	return nil
 }

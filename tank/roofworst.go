@@ -89,28 +89,22 @@ func onSlab(s *plate.Slab, x, y float64) bool {
 }
 
 // search finds where moving loads do most, by influence surfaces of the slab
-// held down all round (the only one that has them), on a coarse mesh. The few
-// worst places are then solved on the slab that can lift off.
+// held down all round (the only one that has them), on the coarse mesh of the
+// screening: they rank places, and do not measure. The few worst places are then
+// solved on the slab that can lift off.
 type search struct {
 	p      *piece
-	slab   plate.Slab
-	solver plate.Solver
-	in     [3]plate.Influence // of the moments along, across and of twist
-	step   plate.Point        // half the way to the next point of the net
+	solver *plate.Solver
+	in     plate.Surfaces
+	step   plate.Point // half the way to the next point of the net
 	loads  []plate.Load
 }
-
-// searchMesh is coarse: it ranks places, and does not measure.
-const searchMesh = 1.4
 
 // The net of places looked at first.
 const netX, netY = 7, 5
 
-func newSearch(p *piece) (*search, error) {
-	w := &search{p: p, slab: p.slab}
-	w.slab.BearingOnly = false
-	w.step = plate.Point{X: w.slab.Length / (2 * netX), Y: w.slab.Width / (2 * netY)}
-	return w, w.solver.Factor(&w.slab, plate.Mesh{Scale: searchMesh})
+func newSearch(p *piece, solver *plate.Solver) *search {
+	return &search{p: p, solver: solver, step: plate.Point{X: p.slab.Length / (2 * netX), Y: p.slab.Width / (2 * netY)}}
 }
 
 // look is a point whose moments are watched and the places from which a load
@@ -131,19 +125,19 @@ var (
 // looks are an even net, the lines of inner supports, and the rims of the
 // openings half a thickness outside them: corners and middles of the sides.
 func (w *search) looks() []look {
-	list := make([]look, 0, netX*netY+netY*len(w.slab.Lines)+8*len(w.slab.Openings))
+	list := make([]look, 0, netX*netY+netY*len(w.p.slab.Lines)+8*len(w.p.slab.Openings))
 	for i := range netX {
 		for j := range netY {
 			list = append(list, look{of: plate.Point{X: w.step.X * float64(2*i+1), Y: w.step.Y * float64(2*j+1)}, reach: under})
 		}
 	}
-	for _, l := range w.slab.Lines {
+	for _, l := range w.p.slab.Lines {
 		for j := range netY {
 			list = append(list, look{of: plate.Point{X: l.At, Y: w.step.Y * float64(2*j+1)}, spans: true})
 		}
 	}
-	out := w.slab.Thickness / 2
-	for _, o := range w.slab.Openings {
+	out := w.p.slab.Thickness / 2
+	for _, o := range w.p.slab.Openings {
 		cx, cy, rx, ry := o.X, o.Y, o.Diameter/2, o.Diameter/2
 		corner := math.Sqrt2 / 2
 		if o.Diameter == 0 {
@@ -192,7 +186,7 @@ func (w *search) places(l look, m *moving) []standing {
 			for _, part := range [...]float64{0.35, 0.5, 0.65} {
 				list = append(list,
 					standing{plate.Point{X: (1 - part) * l.of.X, Y: l.of.Y}, turn == 1},
-					standing{plate.Point{X: l.of.X + part*(w.slab.Length-l.of.X), Y: l.of.Y}, turn == 1})
+					standing{plate.Point{X: l.of.X + part*(w.p.slab.Length-l.of.X), Y: l.of.Y}, turn == 1})
 			}
 		}
 	}
@@ -201,23 +195,15 @@ func (w *search) places(l look, m *moving) []standing {
 
 // influence makes the surfaces of a point; false where it has none.
 func (w *search) influence(at plate.Point) bool {
-	if !onSlab(&w.slab, at.X, at.Y) {
-		return false
-	}
-	for k, q := range [...]plate.Quantity{plate.MomentX, plate.MomentY, plate.MomentXY} {
-		if w.solver.Influence(&w.in[k], q, at) != nil {
-			return false
-		}
-	}
-	return true
+	return onSlab(&w.p.slab, at.X, at.Y) && w.solver.Surfaces(&w.in, at) == nil
 }
 
 // use is what the load standing there, with a dead moment, makes of the strength
 // at the point of the present surfaces: the mean of each surface over the
 // pressed rectangles, from four points of each.
 func (w *search) use(of plate.Point, m *moving, at standing, dead plate.Moment) float64 {
-	w.loads = m.put(w.loads[:0], &w.slab, at, 1)
-	var v [3]float64
+	w.loads = m.put(w.loads[:0], &w.p.slab, at, 1)
+	var live plate.Moment
 	for _, l := range w.loads {
 		p, ok := l.(plate.Patch)
 		if !ok {
@@ -225,14 +211,15 @@ func (w *search) use(of plate.Point, m *moving, at standing, dead plate.Moment) 
 		}
 		for _, q := range [...][2]float64{{-gaussPoint, -gaussPoint}, {-gaussPoint, gaussPoint}, {gaussPoint, -gaussPoint}, {gaussPoint, gaussPoint}} {
 			point := plate.Point{X: p.X + q[0]*p.Length, Y: p.Y + q[1]*p.Width}
-			for k := range w.in {
-				v[k] += p.Force / 4 * w.in[k].At(point)
-			}
+			v := w.in.At(point)
+			live.X += p.Force / 4 * v.X
+			live.Y += p.Force / 4 * v.Y
+			live.XY += p.Force / 4 * v.XY
 		}
 	}
 	f := manway.DeadLive.Factors()
 	all := measuresOf(plate.Moment{
-		X: f.Dead*dead.X + f.Live*v[0], Y: f.Dead*dead.Y + f.Live*v[1], XY: f.Dead*dead.XY + f.Live*v[2],
+		X: f.Dead*dead.X + f.Live*live.X, Y: f.Dead*dead.Y + f.Live*live.Y, XY: f.Dead*dead.XY + f.Live*live.XY,
 	})
 	s := strengthAt(of, &w.p.strength, w.p.zones)
 	most := 0.0
@@ -303,7 +290,7 @@ func (w *search) worst(list []moving, dead *plate.Field) [][2]best {
 		v, _ := dead.At(l.of.X, l.of.Y)
 		for k := range list {
 			for _, at := range w.places(l, &list[k]) {
-				if onSlab(&w.slab, at.X, at.Y) {
+				if onSlab(&w.p.slab, at.X, at.Y) {
 					way := &found[k][0]
 					if at.turned {
 						way = &found[k][1]
@@ -325,7 +312,7 @@ func (w *search) nudge(of plate.Point, at standing, m *moving) (standing, bool) 
 	for _, dx := range [...]float64{-0.6, 0, 0.6} {
 		for _, dy := range [...]float64{-0.6, 0, 0.6} {
 			to := plate.Point{X: at.X + dx*w.step.X, Y: at.Y + dy*w.step.Y}
-			if !onSlab(&w.slab, to.X, to.Y) {
+			if !onSlab(&w.p.slab, to.X, to.Y) {
 				continue
 			}
 			for _, turned := range [...]bool{false, true} {

@@ -177,7 +177,8 @@ type measures [2]struct {
 }
 
 func measuresOf(v plate.Moment) (m measures) {
-	mean, half := (v.X+v.Y)/2, math.Hypot((v.X-v.Y)/2, v.XY)
+	diff := (v.X - v.Y) / 2
+	mean, half := (v.X+v.Y)/2, math.Sqrt(diff*diff+v.XY*v.XY)
 	sag, hog := v.WoodArmer()
 	m[0].bars, m[0].principal = sag, mean+half
 	m[1].bars, m[1].principal = [2]float64{-hog[0], -hog[1]}, half-mean
@@ -241,9 +242,9 @@ func (s *strength) measured(face, dir int) (measure, float64) {
 // the section counts as, or has plain, for comparison. near tells where the face
 // away from far is judged; nil is everywhere.
 func pulls(f *plate.Field, s *strength, zones []zone, far int, near func(plate.Point) bool) (worst [2][2]pull) {
-	f.Scan(func(p plate.Point, v plate.Value) {
+	f.Scan(func(p plate.Point, v plate.Moment) {
 		here := strengthAt(p, s, zones)
-		all := measuresOf(v.M)
+		all := measuresOf(v)
 		for face := range 2 {
 			if face != far && near != nil && !near(p) {
 				continue

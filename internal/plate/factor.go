@@ -120,30 +120,37 @@ func (s *Solver) extend(half int, f *front, p, u []float64) {
 }
 
 // forward eliminates the right-hand side v, which is in the order of
-// elimination. Where nothing presses there is nothing to eliminate: a load on one
-// place goes up one path of the tree.
+// elimination. It may end before the bearings, which are held then. Where nothing
+// presses there is nothing to eliminate: a load on one place goes up one path of
+// the tree.
 func (s *Solver) forward(v []float64) {
 	for k := range s.fronts {
 		f := &s.fronts[k]
-		if f.e == 0 {
-			continue
-		}
-		p := s.panels[f.panel:]
 		own := v[f.first:][:f.e]
 		if isZero(own) {
 			continue
 		}
+		p := s.panels[f.panel:]
 		kernel.Dtrsv(blas.Lower, blas.NoTrans, blas.NonUnit, f.e, p, f.e, own, 1)
-		if f.r == 0 {
+		r := s.onward(f, len(v))
+		if r == 0 {
 			continue
 		}
-		w := s.work[:f.r]
+		w := s.work[:r]
 		clear(w)
-		kernel.Dgemv(blas.NoTrans, f.r, f.e, 1, p[f.e*f.e:], f.e, own, 1, 0, w, 1)
-		for a, row := range s.rows[f.rows+f.e:][:f.r] {
+		kernel.Dgemv(blas.NoTrans, r, f.e, 1, p[f.e*f.e:], f.e, own, 1, 0, w, 1)
+		for a, row := range s.rows[f.rows+f.e:][:r] {
 			v[row] -= w[a]
 		}
 	}
+}
+
+// onward is how many unknowns a front passes on to a right-hand side of n.
+func (s *Solver) onward(f *front, n int) int {
+	if n == s.held {
+		return f.inner
+	}
+	return f.r
 }
 
 // backward substitutes from the root to the leaves.
@@ -155,12 +162,12 @@ func (s *Solver) backward(v []float64) {
 		}
 		p := s.panels[f.panel:]
 		own := v[f.first:][:f.e]
-		if f.r > 0 {
-			w := s.work[:f.r]
-			for a, row := range s.rows[f.rows+f.e:][:f.r] {
+		if r := s.onward(f, len(v)); r > 0 {
+			w := s.work[:r]
+			for a, row := range s.rows[f.rows+f.e:][:r] {
 				w[a] = v[row]
 			}
-			kernel.Dgemv(blas.Trans, f.r, f.e, -1, p[f.e*f.e:], f.e, w, 1, 1, own, 1)
+			kernel.Dgemv(blas.Trans, r, f.e, -1, p[f.e*f.e:], f.e, w, 1, 1, own, 1)
 		}
 		kernel.Dtrsv(blas.Lower, blas.Trans, blas.NonUnit, f.e, p, f.e, own, 1)
 	}

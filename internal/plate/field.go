@@ -92,15 +92,27 @@ func (f *Field) curvatures() {
 			if s.kind[i*ny+j] == void {
 				continue
 			}
-			for a := range 2 {
-				for b := range 2 {
-					v := f.raw(i, j, s.x.gauss[2*i+a], s.y.gauss[2*j+b])
-					f.curve[(2*i+a)*2*ny+2*j+b] = [3]float64{v[1], v[2], v[3]}
+			var u [4][4]float64 // by the functions of x, then of y
+			for p := range 4 {
+				base := 4*s.node(i+p>>1, j) + 2*(p&1)
+				u[p] = [4]float64{f.u[base], f.u[base+1], f.u[base+4], f.u[base+5]}
+			}
+			for b := range 2 {
+				y := &s.y.shapes[2*j+b]
+				var w, wy, wyy [4]float64
+				for p := range 4 {
+					w[p], wy[p], wyy[p] = dot4(&u[p], &y.n), dot4(&u[p], &y.d), dot4(&u[p], &y.dd)
+				}
+				for a := range 2 {
+					x := &s.x.shapes[2*i+a]
+					f.curve[(2*i+a)*2*ny+2*j+b] = [3]float64{dot4(&w, &x.dd), dot4(&wyy, &x.n), dot4(&wy, &x.d)}
 				}
 			}
 		}
 	}
 }
+
+func dot4(a, b *[4]float64) float64 { return a[0]*b[0] + a[1]*b[1] + a[2]*b[2] + a[3]*b[3] }
 
 // raw evaluates the element of cell i, j: w, wxx, wyy, wxy.
 func (f *Field) raw(i, j int, x, y float64) (v [4]float64) {
@@ -182,30 +194,39 @@ func (s *Solver) clearCells(a, b *stencil) bool {
 	return true
 }
 
-// momentIn is the moment at x, y taken from cell i, j and, where the slab is
-// smooth there, its neighbours.
-func (f *Field) momentIn(i, j int, a, b *stencil, x, y float64) Moment {
+// sources are the Gauss lines from which the moment at p in cell i, j is
+// interpolated: x and y where the slab is smooth there, else the cell's own; none
+// in a cell that is cut.
+func (s *Solver) sources(i, j int, p Point, x, y stencil) (stencil, stencil) {
+	switch {
+	case s.kind[i*s.y.cells()+j] == cut:
+		return stencil{}, stencil{}
+	case !s.clearCells(&x, &y):
+		return s.x.own(i, p.X), s.y.own(j, p.Y)
+	}
+	return x, y
+}
+
+// momentFrom is the moment at p in cell c from its sources.
+func (f *Field) momentFrom(c int, x, y *stencil, p Point) Moment {
 	s := f.solver
-	c := i*s.y.cells() + j
-	if s.kind[c] == cut {
-		v := f.raw(i, j, x, y)
+	if x.count == 0 {
+		i, j := s.cell(c)
+		v := f.raw(i, j, p.X, p.Y)
 		return s.moment(c, v[1], v[2], v[3])
 	}
-	if !s.clearCells(a, b) {
-		ownX, ownY := s.x.own(i, x), s.y.own(j, y)
-		a, b = &ownX, &ownY
-	}
-	var sum [3]float64
-	for p, wx := range a.weight[:a.count] {
-		line := f.curve[(a.from+p)*2*s.y.cells()+b.from:][:b.count]
-		for q, wy := range b.weight[:b.count] {
-			w := wx * wy
-			for k := range sum {
-				sum[k] += w * line[q][k]
-			}
+	var wxx, wyy, wxy float64
+	ny := 2 * s.y.cells()
+	for k, wx := range x.weight[:x.count] {
+		line := f.curve[(x.from+k)*ny+y.from:][:y.count]
+		for q := range line {
+			w := wx * y.weight[q]
+			wxx += w * line[q][0]
+			wyy += w * line[q][1]
+			wxy += w * line[q][2]
 		}
 	}
-	return s.moment(c, sum[0], sum[1], sum[2])
+	return s.moment(c, wxx, wyy, wxy)
 }
 
 // At evaluates the field at a point of the slab; ok is false off the slab or in
@@ -221,8 +242,8 @@ func (f *Field) At(x, y float64) (v Value, ok bool) {
 		return v, false
 	}
 	v.W = f.raw(i, j, x, y)[0]
-	sx, sy := s.x.stencilAt(i, x), s.y.stencilAt(j, y)
-	v.M = f.momentIn(i, j, &sx, &sy, x, y)
+	sx, sy := s.sources(i, j, Point{x, y}, s.x.stencilAt(i, x), s.y.stencilAt(j, y))
+	v.M = f.momentFrom(i*s.y.cells()+j, &sx, &sy, Point{x, y})
 	return v, true
 }
 

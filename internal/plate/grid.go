@@ -26,6 +26,7 @@ type axisGrid struct {
 	barrier []bool    // lines across which moments are not smooth
 	forms   []forms   // of each interval
 	gauss   []float64 // two Gauss points an interval
+	shapes  []shapes  // at the Gauss points
 	halves  []stencil // at the start, middle and end of each interval
 
 	breaks   []float64
@@ -94,11 +95,15 @@ func (a *axisGrid) divide(base, scale float64, graded bool) {
 	}
 	a.forms = resize(a.forms, n)
 	a.gauss = resize(a.gauss, 2*n)
+	a.shapes = resize(a.shapes, 2*n)
 	for i := range n {
 		h := a.lines[i+1] - a.lines[i]
 		a.forms[i] = intervalForms(h)
-		a.gauss[2*i] = a.lines[i] + h*gauss2[0]
-		a.gauss[2*i+1] = a.lines[i] + h*gauss2[1]
+		for g, xi := range gauss2 {
+			a.gauss[2*i+g] = a.lines[i] + h*xi
+			sh := &a.shapes[2*i+g]
+			sh.n, sh.d, sh.dd = hermite(xi, h)
+		}
 	}
 	a.halves = resize(a.halves, 3*n)
 	for k := range a.halves {

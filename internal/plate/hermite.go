@@ -31,6 +31,9 @@ func hermite(xi, h float64) (n, d, dd [4]float64) {
 	return n, d, dd
 }
 
+// shapes are the Hermite functions at one point and their derivatives.
+type shapes struct{ n, d, dd [4]float64 }
+
 // forms are the 4 by 4 matrices of one interval, row by row:
 // a0 = int N N', a1 = int dN dN', a2 = int ddN ddN', b = int ddN N'.
 type forms struct{ a0, a1, a2, b [16]float64 }

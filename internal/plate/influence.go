@@ -36,6 +36,15 @@ func (s *Solver) Influence(in *Influence, q Quantity, at Point) error {
 		return ErrOneWay
 	case q > MomentXY:
 		return fault("Quantity", float64(q), "Deflection, MomentX, MomentY or MomentXY")
+	}
+	return s.surface(in, q, at)
+}
+
+// surface is Influence, with bearings that hold the slab down.
+func (s *Solver) surface(in *Influence, q Quantity, at Point) error {
+	switch {
+	case !s.ready:
+		return ErrNotFactored
 	case !s.slab.onSlab(at.X, at.Y):
 		return fault("At.X", at.X, "a point on the slab")
 	}
@@ -49,21 +58,22 @@ func (s *Solver) Influence(in *Influence, q Quantity, at Point) error {
 	} else {
 		s.momentLoad(f.force, q, i, j, at)
 	}
-	s.condense(f, Scaled{})
-	return s.displace(f, nil)
+	v := s.v[:s.held]
+	for n, d := range s.order[:s.held] {
+		v[n] = f.force[d]
+	}
+	s.forward(v)
+	return s.substitute(f, v)
 }
 
 // momentLoad fills out with what the moment at a point takes from each unknown:
 // the same interpolation that Field.At makes.
 func (s *Solver) momentLoad(out []float64, q Quantity, i, j int, at Point) {
 	c := i*s.y.cells() + j
-	if s.kind[c] == cut {
+	a, b := s.sources(i, j, at, s.x.stencilAt(i, at.X), s.y.stencilAt(j, at.Y))
+	if a.count == 0 {
 		s.curvatureLoad(out, q, c, i, j, at, 1)
 		return
-	}
-	a, b := s.x.stencilAt(i, at.X), s.y.stencilAt(j, at.Y)
-	if !s.clearCells(&a, &b) {
-		a, b = s.x.own(i, at.X), s.y.own(j, at.Y)
 	}
 	for p, wx := range a.weight[:a.count] {
 		for r, wy := range b.weight[:b.count] {

@@ -42,6 +42,7 @@ type Solver struct {
 	ends              []float64
 	strips            []strip
 	singular          []Point
+	spots             []spot
 	open              []bool
 	wrong, queue      []int32
 	piece             []bool
@@ -61,6 +62,7 @@ type Solver struct {
 // is Faults for a slab that is not one, ErrNotHeld for one that can move.
 func (s *Solver) Factor(slab *Slab, m Mesh) error {
 	s.ready = false
+	s.spots = s.spots[:0]
 	if err := slab.Check(); err != nil {
 		return err
 	}
@@ -108,21 +110,23 @@ var ErrNotFactored = errors.New("plate: no slab has been factorised")
 // Solve finds the deflections under one load case. It fails with Faults for bad
 // loads, ErrTips, ErrContact or ErrResidual.
 func (s *Solver) Solve(f *Field, loads []Load) error {
-	return s.SolveOnto(f, Scaled{}, loads)
-}
-
-// SolveOnto is Solve for the loads of another field of this Solver, times a
-// factor, and these loads on top of them. Loads add up even where, on bearings,
-// their answers do not: only what is added is eliminated.
-func (s *Solver) SolveOnto(f *Field, base Scaled, loads []Load) error {
-	if err := s.deflect(f, base, loads, nil); err != nil {
+	if err := s.deflect(f, Scaled{}, loads, nil); err != nil {
 		return err
 	}
-	return s.finish(f)
+	return f.Balance()
 }
 
-// deflect is SolveOnto up to the moments; finish does the rest. The search for
-// the bearings in contact starts from what they were in from.
+// SolveOnto finds the deflections and moments under the loads of another field of
+// this Solver, times a factor, and these loads on top of them. Loads add up even
+// where, on bearings, their answers do not: only what is added is eliminated.
+// The support forces are left to Balance, for fields that are only compared with
+// one another do not need them. It fails as Solve does.
+func (s *Solver) SolveOnto(f *Field, base Scaled, loads []Load) error {
+	return s.deflect(f, base, loads, nil)
+}
+
+// deflect is Solve up to the moments. The search for the bearings in contact
+// starts from what they were in from.
 func (s *Solver) deflect(f *Field, base Scaled, loads []Load, from []seating) error {
 	if !s.ready {
 		return ErrNotFactored
@@ -155,9 +159,13 @@ func (s *Solver) deflect(f *Field, base Scaled, loads []Load, from []seating) er
 	return nil
 }
 
-// finish finds the support forces and checks the balance.
-func (s *Solver) finish(f *Field) error {
-	s.balance(f)
+// Balance finds the support forces of a field and checks that they balance the
+// loads; Solve has done so. It fails with ErrResidual.
+func (f *Field) Balance() error {
+	if f.solver == nil {
+		return ErrNotFactored
+	}
+	f.solver.balance(f)
 	if !(f.Residual <= 1e-6) {
 		return ErrResidual
 	}
@@ -188,10 +196,15 @@ func (s *Solver) displace(f *Field, from []seating) error {
 	if err := s.seat(s.v[s.held:], from); err != nil {
 		return err
 	}
-	s.backward(s.v)
+	return s.substitute(f, s.v)
+}
+
+// substitute makes the displacements of f those of the condensed loads v.
+func (s *Solver) substitute(f *Field, v []float64) error {
+	s.backward(v)
 	f.u = zeroed(f.u, len(s.state))
-	for n, d := range s.order {
-		f.u[d] = s.v[n]
+	for n, d := range s.order[:len(v)] {
+		f.u[d] = v[n]
 	}
 	if !isFinite(f.u) {
 		return ErrResidual

@@ -97,7 +97,7 @@ func (st *Study) Run(slab *Slab, cases [][]Load) error {
 func (st *Study) finishAll() error {
 	st.Residual = 0
 	for k := range st.Cases {
-		if err := st.finish(&st.Cases[k].Field); err != nil {
+		if err := st.Cases[k].Balance(); err != nil {
 			return err
 		}
 		st.Residual = math.Max(st.Residual, st.Cases[k].Residual)

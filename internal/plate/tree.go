@@ -19,6 +19,7 @@ type front struct {
 
 	first  int // elimination number of its first own unknown
 	e, r   int // unknowns eliminated, unknowns passed on
+	inner  int // of those passed on, how many are not on bearings: the first
 	rows   int // where its unknowns stand in Solver.rows
 	up     int // where the places in the parent of those passed on stand in Solver.up
 	panel  int // where its e columns stand in Solver.panels
@@ -152,6 +153,7 @@ func (s *Solver) gatherRows(f *front) {
 		s.rows = append(append(s.rows, a...), b...)
 	}
 	f.r = len(s.rows) - f.rows - f.e
+	f.inner, _ = slices.BinarySearch(s.rows[f.rows+f.e:], int32(s.held))
 }
 
 // passed lists the unknowns that a front passes on.
