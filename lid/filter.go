@@ -103,6 +103,7 @@ func (f Filter) repeated() float64 {
 var pushFilterKg = [...][2]manway.Mass{{20, 10}, {15, 7}}
 
 // PushFilter is the force of that filter, as a mass under standard gravity.
+// Source: HSE, L23.
 func PushFilter(women bool) (start, keep manway.Force) {
 	row := pushFilterKg[0]
 	if women {

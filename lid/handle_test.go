@@ -77,6 +77,7 @@ func TestDoNotLift(t *testing.T) {
 	}
 }
 
+// Property (monotone): air eats on from year to year, and the worse class more.
 func TestAirLossGrows(t *testing.T) {
 	last := manway.Length(-1)
 	for _, years := range []float64{1, 2, 10, 40} {

@@ -22,7 +22,7 @@ func limitOf(t *testing.T, l Lift) LiftLimit {
 	return r
 }
 
-// Each term that grows worse lowers the limit.
+// Property (monotone): each term that grows worse lowers the limit.
 func TestLiftFalls(t *testing.T) {
 	base := limitOf(t, usual).Limit
 	for name, change := range map[string]func(*Lift){
@@ -120,8 +120,8 @@ func TestTeamsThatDoNotCount(t *testing.T) {
 	}
 }
 
-// A task with itself repeated is never better than alone, and beyond the table
-// there is no index.
+// Property (bounded): a task with itself repeated is never better than alone; and
+// beyond the table there is no index.
 func TestCompositeIndex(t *testing.T) {
 	task := Task{Load: 20 * manway.Pound, Free: 20 * manway.Pound, Frequency: 3}
 	one, _, _ := CompositeIndex([]Task{task}, ShortSpell, true)

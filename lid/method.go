@@ -83,7 +83,8 @@ func (b Bar) filled() Bar {
 	return b
 }
 
-// Advantage is the effort arm over the load arm.
+// Advantage is the effort arm over the load arm. Source: statics (Serway and
+// Beichner, ch. 12).
 func (b Bar) Advantage() float64 {
 	b = b.filled()
 	return float64(b.EffortArm) / float64(b.LoadArm)

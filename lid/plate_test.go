@@ -139,6 +139,7 @@ func TestBendRoundPieces(t *testing.T) {
 	}
 }
 
+// Property (monotone): the more is lost, the less the section has.
 func TestBendWear(t *testing.T) {
 	last := math.Inf(1)
 	for _, loss := range []manway.Length{0, 0.5 * in, 1 * in, 2 * in, 2.9 * in} {

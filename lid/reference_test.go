@@ -108,7 +108,10 @@ var checks = map[string]rowCheck{
 		}
 		row.Check(t, inUnit(m.OnePerson.Limit, row))
 	},
-	"team limit":     func(t *testing.T, row reftable.Row) { row.Check(t, teamLimit(t, row, TeamByShare)) },
+	"team limit": func(t *testing.T, row reftable.Row) {
+		row.Check(t, teamLimit(t, row, func(n int, each manway.Mass) (manway.Mass, bool) { return Crew{n, each}.Together() }))
+		row.Check(t, teamLimit(t, row, TeamByShare))
+	},
 	"doubling limit": func(t *testing.T, row reftable.Row) { row.Check(t, teamLimit(t, row, TeamByDoubling)) },
 	"filter": func(t *testing.T, row reftable.Row) {
 		var z Zone
@@ -175,9 +178,9 @@ var checks = map[string]rowCheck{
 	"volume":     func(t *testing.T, row reftable.Row) { row.Check(t, weighRow(t, row).Volume.In(manway.CubicFoot)) },
 	"dry weight": func(t *testing.T, row reftable.Row) { row.Check(t, weighRow(t, row).Dry.In(manway.Pound)) },
 	"frustum volume": func(t *testing.T, row reftable.Row) {
-		ft := func(key string) manway.Length { return manway.Length(row.Float(t, key)) * manway.Foot }
-		l := Lid{Shape: BevelledPlug, Diameter: ft("top"), BottomDiameter: ft("bottom"), Thickness: ft("h")}
-		row.Check(t, manway.Volume(l.solid()).In(manway.CubicFoot)) // a trunk is thicker than any lid that Volume takes
+		third := func(key string) manway.Length { return manway.Length(row.Float(t, key)/3) * manway.Foot } // a trunk is thicker than any lid
+		l := Lid{Shape: BevelledPlug, Diameter: third("top"), BottomDiameter: third("bottom"), Thickness: third("h")}
+		row.Check(t, 27*must(l.Volume()).In(manway.CubicFoot))
 	},
 	"weight of a lid of 24 to 30 in, from": func(t *testing.T, row reftable.Row) {
 		w, err := Lid{Shape: Disc, Diameter: lengthOf(t, row, "diameter"), Thickness: lengthOf(t, row, "thickness")}.Weigh()
@@ -239,7 +242,29 @@ var checks = map[string]rowCheck{
 	"opening over": func(t *testing.T, row reftable.Row) { row.Check(t, ruleRow(t, row).OpeningOver.In(manway.Inch)) },
 	"opening from": func(t *testing.T, row reftable.Row) { row.Check(t, leastOpening(t, row).In(manway.Inch)) },
 	"depth under":  func(t *testing.T, row reftable.Row) { row.Check(t, ruleRow(t, row).DepthUnder.In(manway.Inch)) },
-	"weight":       func(t *testing.T, row reftable.Row) { row.Check(t, ruleRow(t, row).Weight.In(manway.Pound)) },
+	"weight": func(t *testing.T, row reftable.Row) {
+		rule := ruleRow(t, row)
+		row.Check(t, rule.Weight.In(manway.Pound))
+		for share, met := range map[float64]bool{1: true, 0.999: false} { // what CheckGuard makes of it
+			l := concreteDisc
+			l.Measured = times(rule.Weight, share)
+			g := Guard{Opening: 20 * manway.Inch, Fastened: manway.No, Locked: manway.No, Secondary: manway.Yes, Label: manway.Yes}
+			if f := must(l.CheckGuard(g, []GuardRule{rule})).Findings[0]; f.WeightOnly != met {
+				t.Errorf("%v: %+v", l.Measured, f)
+			}
+		}
+	},
+	"loss of area beyond which a bar is brittle": func(t *testing.T, row reftable.Row) {
+		lo, hi := 0.0, 1.0 // share of the diameter left
+		for hi-lo > 1e-9 {
+			if m := (lo + hi) / 2; must(WornBar(manway.Inch, manway.Length(m)*manway.Inch)).Brittle {
+				lo = m
+			} else {
+				hi = m
+			}
+		}
+		row.Check(t, 100*(1-lo*lo))
+	},
 	"asks for a second guard": func(t *testing.T, row reftable.Row) {
 		row.CheckText(t, answer(ruleRow(t, row).Secondary).String())
 	},

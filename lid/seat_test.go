@@ -25,6 +25,8 @@ func clears(width, deep, gap float64) bool {
 	return true
 }
 
+// Property (two ways): the play that tipping needs is found by turning the lid in
+// small steps.
 func TestTipGapLetIn(t *testing.T) {
 	for _, c := range []struct{ width, deep float64 }{{24, 4}, {24, 1}, {18, 3}, {36, 6}} {
 		l := Lid{Shape: Disc, Diameter: manway.Length(c.width) * in, Thickness: manway.Length(c.deep) * in}

@@ -56,6 +56,7 @@ func slices(l Lid) float64 {
 	return v * float64(l.Thickness) / n
 }
 
+// Property (two ways): the volume of a lid is that of thin slices added up.
 func TestVolumeAgainstSlices(t *testing.T) {
 	for name, l := range lids {
 		got, err := l.Volume()
@@ -87,6 +88,7 @@ func TestVolumeLimits(t *testing.T) {
 	}
 }
 
+// Property (scaling): a lid of twice the size weighs eight times.
 func TestScaling(t *testing.T) {
 	for name, l := range lids {
 		big := l

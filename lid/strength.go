@@ -102,9 +102,10 @@ const thinnestJudged = 0.5 * manway.Inch
 // NotShown, a plain lid that spans free NotPermitted, with figures for
 // comparison only. Lids of other materials are NotJudged: keep off.
 //
-// Errors: [manway.InputErrors] as [Lid.Validate] and [StrengthCase.Validate] do,
-// and an opening wider than the lid. Sources: Timoshenko and
-// Woinowsky-Krieger; ACI 318-19; 29 CFR 1926.502(i).
+// A lid that goes through its opening is no error: it fails the first check.
+//
+// Errors: [manway.InputErrors] as [Lid.Validate] and [StrengthCase.Validate] do.
+// Sources: Timoshenko and Woinowsky-Krieger; ACI 318-19; 29 CFR 1926.502(i).
 func (l Lid) Strength(c StrengthCase) (Strength, error) {
 	var faults manway.InputErrors
 	w, err := l.weighOn(c.Seat)

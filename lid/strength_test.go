@@ -107,7 +107,8 @@ func TestHeaviestPerson(t *testing.T) {
 	}
 }
 
-// A chipped seat is never better than a whole one, and lets a disc tip.
+// Property (monotone): a chipped seat is never better than a whole one, and lets a
+// disc tip.
 func TestChippedSeat(t *testing.T) {
 	c := StrengthCase{Seat: onTop(), Steel: quarterInchMesh()}
 	whole := strengthOf(t, disc24(), c)

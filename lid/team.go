@@ -22,7 +22,8 @@ func (c Crew) Validate() error {
 }
 
 // Together is what the crew lifts as a team by the rule of two thirds and one
-// half; false where the limit was not said or more than three would lift.
+// half; false where the limit was not said or more than three would lift. Source:
+// HSE, L23, as [TeamByShare].
 func (c Crew) Together() (manway.Mass, bool) {
 	if c.Limit == 0 {
 		return 0, false
@@ -33,7 +34,8 @@ func (c Crew) Together() (manway.Mass, bool) {
 // TeamByShare is what n people of one capacity lift together by the practice
 // rule of the UK guidance: two lift two thirds of the sum, three one half.
 // More than three at one lid are not counted on: the answer is false. The rule
-// is no part of the lifting equation, which has none for teams.
+// is no part of the lifting equation, which has none for teams. Each up to 1,000
+// lb. Source: HSE, L23.
 func TeamByShare(n int, each manway.Mass) (manway.Mass, bool) {
 	switch {
 	case !(each >= 0 && each <= 1000*manway.Pound):
@@ -48,9 +50,10 @@ func TeamByShare(n int, each manway.Mass) (manway.Mass, bool) {
 	return 0, false
 }
 
-// TeamByDoubling is the same by MIL-STD-1472D: two lift twice what one lifts,
-// and each further person adds at most three quarters of it. It allows more
-// than TeamByShare and is shown beside it only.
+// TeamByDoubling is the same by another rule: two lift twice what one lifts, and
+// each further person adds at most three quarters of it. It allows more than
+// TeamByShare and is shown beside it only. 1 to 6 people, each up to 1,000 lb.
+// Source: MIL-STD-1472D.
 func TeamByDoubling(n int, each manway.Mass) (manway.Mass, bool) {
 	if n < 1 || n > 6 || !(each >= 0 && each <= 1000*manway.Pound) {
 		return 0, false

@@ -43,8 +43,8 @@ func TestMeasuredLoss(t *testing.T) {
 	})
 }
 
-// Until is the time to the limit at the rate, and never more where the readings
-// are off.
+// Property (bounded): until is the time to the limit at the rate, and never more
+// where the readings are off.
 func TestUntil(t *testing.T) {
 	l, err := Wear{Protected: 3 * manway.Inch, Now: 2.25 * manway.Inch, Age: 30 * manway.Year}.Loss()
 	if err != nil {
