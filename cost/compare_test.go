@@ -48,7 +48,7 @@ func TestMarksAreHorizons(t *testing.T) {
 	}
 }
 
-// Real and nominal reckoning give the same present values and the same winner.
+// Property (invariant): real and nominal reckoning give the same present values and the same winner.
 func TestRealAndNominal(t *testing.T) {
 	nominal := must(horizon.As(cost.Nominal, 0.035))(t)
 	if !(nominal.Rate > horizon.Rate && nominal.Escalation > horizon.Escalation) || nominal.Prices != cost.Nominal {
@@ -72,7 +72,7 @@ func TestRealAndNominal(t *testing.T) {
 	}
 }
 
-// Over a whole number of lives the horizon and the single life cost the same a
+// Property (two ways): over a whole number of lives the horizon and the single life cost the same a
 // year: the least common multiple of 4 and 6 is 12.
 func TestUnequalLivesRepeat(t *testing.T) {
 	options := []cost.Option{
@@ -87,7 +87,7 @@ func TestUnequalLivesRepeat(t *testing.T) {
 	}
 }
 
-// At the break-even life the patch costs the same a year as the replacement, and
+// Property (inverse): at the break-even life the patch costs the same a year as the replacement, and
 // one that puts it off just so long costs the same at once.
 func TestBreakEvenIsEven(t *testing.T) {
 	p := cost.PatchOrReplace{Patch: usd(450), PatchUpkeep: usd(15), Replace: usd(2400), ReplaceUpkeep: usd(4), ReplaceLife: 20, Rate: 0.05}
@@ -124,7 +124,7 @@ func TestBreakEvenStates(t *testing.T) {
 	}
 }
 
-// Costs twice as high are twice the present value; the order of the options does
+// Property (scaling): costs twice as high are twice the present value; the order of the options does
 // not touch their figures.
 func TestCompareScalesAndReorders(t *testing.T) {
 	plain := courses(t, choices(), horizon)
@@ -155,7 +155,7 @@ func TestCompareScalesAndReorders(t *testing.T) {
 	}
 }
 
-// The value left at the end has no jump where a life ends with the horizon.
+// Property (continuous): the value left at the end has no jump where a life ends with the horizon.
 func TestUnusedLifeIsContinuous(t *testing.T) {
 	pv := func(life float64) float64 {
 		return courses(t, []cost.Option{{ID: "x", First: usd(1000), Salvage: usd(200), Life: cost.SameLife(life)}}, cost.Horizon{Years: 20, Rate: 0.05, Currency: "USD"})[0].Courses[0].PresentValue.InexactFloat64()
@@ -213,7 +213,7 @@ func TestFlipsFlip(t *testing.T) {
 	}
 }
 
-// Planned upkeep pays where it keeps off an early failure, and not where the
+// Property (monotone): planned upkeep pays where it keeps off an early failure, and not where the
 // failure is as late and as cheap without it.
 func TestNeglect(t *testing.T) {
 	n := cost.Neglect{Visit: usd(350), Every: 3, Repair: usd(9000), LastsKept: cost.Lives{Good: 50, Usual: 40, Bad: 25}, LastsLeft: cost.Lives{Good: 20, Usual: 12, Bad: 7}}

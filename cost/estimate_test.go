@@ -48,7 +48,7 @@ func mixed(t testing.TB) cost.Job {
 	}
 }
 
-// The total is what a person gets who adds up the page, and so are the shares.
+// Property (additive): the total is what a person gets who adds up the page, and so are the shares.
 func TestTotalIsSumOfPrintedLines(t *testing.T) {
 	for _, currency := range []cost.Currency{"USD", "JPY", "KWD"} {
 		for _, rounding := range []cost.Rounding{cost.HalfEven, cost.HalfUp} {
@@ -222,6 +222,7 @@ two,,XX,x,USD,2026-01-01,
 	}
 }
 
+// Property (inverse): a margin is the margin of its markup.
 func TestMarkupAndMargin(t *testing.T) {
 	for m := int64(0); m <= 500; m += 7 {
 		margin := must(cost.MarginOf(usd(m)))(t)

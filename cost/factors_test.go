@@ -12,7 +12,7 @@ func close12(a, b float64) bool {
 	return math.Abs(a-b) <= 1e-12*math.Max(math.Abs(a), math.Abs(b))+1e-15
 }
 
-// Identities that hold between the factors, whatever the rate.
+// Property (inverse): what one factor does another undoes, whatever the rate.
 func TestFactorIdentities(t *testing.T) {
 	for _, i := range []cost.Rate{-0.3, -0.01, -1e-9, 0, 1e-12, 1e-7, 9.9e-5, 1e-4, 0.03, 0.1, 0.35, 2, 10} {
 		for _, n := range []int{1, 2, 7, 40, 200} {
@@ -41,7 +41,8 @@ func TestFactorIdentities(t *testing.T) {
 	}
 }
 
-// At rate 0 the factors are counts, and nothing jumps on the way there.
+// Property (continuous): at rate 0 the factors are counts, and nothing jumps on the
+// way there.
 func TestFactorsAtZero(t *testing.T) {
 	f := must(cost.DiscountFactors(0, 20))(t)
 	if f.SeriesPresent != 20 || f.CapitalRecovery != 0.05 || f.SinkingFund != 0.05 || f.GradientAnnual != 9.5 || f.SinglePresent != 1 {
@@ -53,7 +54,7 @@ func TestFactorsAtZero(t *testing.T) {
 	}
 }
 
-// UPV* is the plain series at d = e, and the sum it stands for elsewhere.
+// Property (two ways): UPV* is the plain series at d = e, and the sum it stands for elsewhere.
 func TestEscalatingSeries(t *testing.T) {
 	for _, c := range []cost.EscalatingSeries{{0.03, 0.03, 15}, {0.03, 0.02, 15}, {0, 0.02, 5}, {0.1, -0.05, 30}, {0.02, 0.08, 50}} {
 		want := 0.0
@@ -79,6 +80,7 @@ func TestRealAndNominalRates(t *testing.T) {
 	}
 }
 
+// Property (converges): a longer and longer series comes to the perpetuity.
 func TestPerpetuity(t *testing.T) {
 	p := must(cost.Perpetuity(0.06, 1))(t)
 	long := must(cost.DiscountFactors(0.06, 200))(t).SeriesPresent

@@ -9,7 +9,7 @@ import (
 	"manway.example/manway/cost"
 )
 
-// Shares add up, none is off by a whole minor unit, and none with a greater
+// Property (additive): shares add up, none is off by a whole minor unit, and none with a greater
 // weight is smaller.
 func TestSharesAddUp(t *testing.T) {
 	r := rand.New(rand.NewPCG(1, 2))

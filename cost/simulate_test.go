@@ -41,7 +41,7 @@ func TestSimulationDoesNotDependOnCores(t *testing.T) {
 	}
 }
 
-// Mean and deviation agree with the closed forms within what so many draws
+// Property (two ways): mean and deviation agree with the closed forms within what so many draws
 // leave open: four standard errors.
 func TestSimulationAgreesWithMoments(t *testing.T) {
 	e := ranged(t)

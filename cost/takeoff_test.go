@@ -63,7 +63,7 @@ func TestEveryScopeCodeIsKnown(t *testing.T) {
 	}
 }
 
-// What is bought covers what is needed, by less than one more pack.
+// Property (bounded): what is bought covers what is needed, by less than one more pack.
 func TestPacksCover(t *testing.T) {
 	for _, s := range cost.Supplies() {
 		for _, q := range []float64{0, 0.001, 0.45, 1, 3, 7.1, 14.5, 100} {
