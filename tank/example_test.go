@@ -91,12 +91,12 @@ func ExampleTank_Float() {
 	fmt.Printf("%v: factor %.2f, asked for %.1f\n", f.State, f.Factor, f.Required.Value)
 	fmt.Println(f.Leave, f.LeastLiquid)
 	limit, _ := t.WaterLimit(f.Case)
-	fmt.Println("may be emptied where groundwater is deeper than", limit.Depth)
+	fmt.Println("has its factor when empty where groundwater is deeper than", limit.Depth)
 	fmt.Println(f.Assumed.Has(manway.AssumedGroundwaterAtGrade), f.Cautions.Has(manway.DoNotEmpty))
 	// Output:
 	// floats: factor 0.67, asked for 1.2
 	// leave at least 3 ft 5 1/2 in
-	// may be emptied where groundwater is deeper than 2 ft 7 5/8 in
+	// has its factor when empty where groundwater is deeper than 2 ft 7 5/8 in
 	// true true
 }
 

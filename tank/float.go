@@ -74,7 +74,7 @@ const (
 	LeaveNotShown                   // not even a full tank has the required factor
 )
 
-var leaveStates = [...]string{"may be emptied", "leave at least", "not even full"}
+var leaveStates = [...]string{"factor kept when empty", "leave at least", "not even full"}
 
 // String is the answer in words.
 func (s LeaveState) String() string { return manway.Word(leaveStates[:], s) }
@@ -149,7 +149,7 @@ func (t *Tank) buried(c *FloatCase) (buried, error) {
 		return buried{}, err
 	}
 	b := buried{t: t, shell: shell, assumed: shell.Assumed}
-	b.cautions = shell.Cautions | manway.MayFloat | manway.MayCave | manway.LocalCode
+	b.cautions = shell.Cautions | manway.MayFloat | manway.MayCave | manway.Screening | manway.LocalCode
 	soil, _ := c.Soil.AsBallast()
 	depth, made := c.Groundwater.Taken()
 	if made != 0 {

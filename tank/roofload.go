@@ -218,8 +218,9 @@ func (p *piece) worseShear(demand [2][2]float64) (face, dir int) {
 
 // wheelShear is the check of one-way shear with a load one depth from a
 // support. It goes to the near support as on a beam and spreads at 45 degrees
-// on its way, over its side and twice the depth; the two wheels of an axle
-// count together where their strips meet. What rests there is at its worst
+// on its way, over its side and twice the depth, or beside a joint or an opening
+// over its side and the depth; the two wheels of an axle count together where
+// their strips meet. What rests there is at its worst
 // section at the same time.
 func (j *roofJudge) wheelShear(p *piece, m *moving, dead [2][2]float64, combination manway.Combination) manway.Check {
 	f := combination.Factors()
@@ -237,7 +238,11 @@ func (j *roofJudge) wheelShear(p *piece, m *moving, dead [2][2]float64, combinat
 			other := [2]float64{p.slab.Width, p.slab.Length}[dir]
 			side, deep := math.Min(short, other), math.Min(long, span)
 			force := float64(m.on.Pressure) * side * deep
-			strip := math.Min(side+2*d, other)
+			spread := 2 * d
+			if p.oneSided(dir, d+deep) {
+				spread = d
+			}
+			strip := math.Min(side+spread, other)
 			per := force / strip
 			if m.pair > 0 && m.pair < strip {
 				per = 2 * force / (strip + m.pair)
@@ -251,6 +256,42 @@ func (j *roofJudge) wheelShear(p *piece, m *moving, dead [2][2]float64, combinat
 		Name: "one-way shear", Kind: manway.KindLineLoad, Combination: combination,
 		Demand: demand[face][dir], Unfactored: dead[face][dir] + live[face][dir],
 	}, p.strength.shear[face][dir])
+}
+
+// oneSided reports whether a load on its way to a support in a direction may be
+// kept from spreading to one side: by a joint beside it, or by an opening as near
+// to the support as it reaches.
+func (p *piece) oneSided(dir int, reach float64) bool {
+	s := &p.slab
+	if dir == 1 && (s.Edges[plate.SideX0] == plate.Free || s.Edges[plate.SideX1] == plate.Free) {
+		return true
+	}
+	for _, o := range s.Openings {
+		x0, x1, y0, y1 := o.X, o.X+o.Length, o.Y, o.Y+o.Width
+		if r := o.Diameter / 2; r > 0 {
+			x0, x1, y0, y1 = o.X-r, o.X+r, o.Y-r, o.Y+r
+		}
+		if dir == 1 {
+			if math.Min(y0, s.Width-y1) < reach {
+				return true
+			}
+			continue
+		}
+		near := math.Inf(1)
+		if s.Edges[plate.SideX0] != plate.Free {
+			near = math.Min(near, x0)
+		}
+		if s.Edges[plate.SideX1] != plate.Free {
+			near = math.Min(near, s.Length-x1)
+		}
+		for _, l := range s.Lines {
+			near = math.Min(near, math.Max(x0-l.At, l.At-x1))
+		}
+		if near < reach {
+			return true
+		}
+	}
+	return false
 }
 
 // punching is the check of a load pushing through where the roof is thinnest,

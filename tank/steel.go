@@ -71,17 +71,18 @@ type member struct {
 
 // strip is the member bent so that a face is pulled, with the bars of a
 // direction. Where nothing counts near that face, a mesh of the other face that
-// is known counts by its cover from this one. Which of two crossing layers
-// lies inside is not known, so both are taken as the inner one.
+// is known counts by its cover from this one. Which of two crossing layers lies
+// inside is not known, so both are taken with the least depth they can have: near
+// the pulled face as the inner one, near the other as the outer one.
 func (m member) strip(face, dir int) concrete.Strip {
 	near, far := m.steel.Inside, m.steel.Outside
 	lost, farLost := m.lost, manway.Length(0)
 	if face == outsideFace {
 		near, far, lost, farLost = far, near, 0, m.lost
 	}
-	steel, layer := near.bars(dir), near
+	steel, crossing := near.bars(dir), near.bars(1-dir)
 	if steel.State != manway.SteelKnown && far.bars(dir).State == manway.SteelKnown {
-		steel, layer = far.bars(dir), far
+		steel, crossing = far.bars(dir), manway.Reinforcement{}
 		// from this face as built; what it has lost is taken off again
 		steel.Cover = m.thickness + m.lost - steel.Cover - steel.Diameter
 		steel.Cover = max(steel.Cover, 0)
@@ -89,7 +90,6 @@ func (m member) strip(face, dir int) concrete.Strip {
 			steel = manway.Reinforcement{} // bare on its own side: its bond does not count
 		}
 	}
-	crossing := layer.bars(1 - dir)
 	return concrete.Strip{
 		Concrete: m.concrete, Thickness: m.thickness, Lost: lost, Steel: steel,
 		Inner: steel.State == manway.SteelKnown && crossing.State == manway.SteelKnown,

@@ -128,6 +128,7 @@ type wallJudge struct {
 	w      *WallStrength
 	ground ground
 	panels [2]*panel
+	lift   float64 // of the inside of the floor over the foot of the panels, m
 }
 
 func (j *wallJudge) run() error {
@@ -168,7 +169,7 @@ func (j *wallJudge) run() error {
 		g.water = water
 		most, all := 0.0, true
 		for _, p := range j.panels {
-			u, ok := p.use(g.push("", false))
+			u, ok := p.use(g.push("", false, j.lift))
 			most, all = max(most, u), all && ok
 		}
 		return most, all
@@ -198,7 +199,8 @@ func (j *wallJudge) makePanels() error {
 	t, c := j.t, j.c
 	thickness := t.Spec.Wall - c.Loss
 	m := member{c.Concrete, thickness, c.Loss, c.Steel}
-	height := float64(t.Inside.Height) + float64(min(t.Spec.Floor, thickness))/2
+	j.lift = float64(min(t.Spec.Floor, thickness)) / 2
+	height := float64(t.Inside.Height) + j.lift
 	edges := [4]plate.Edge{plate.SideY1: plate.Free}
 	if c.TopHeld {
 		edges[plate.SideY1] = plate.Simple
@@ -224,7 +226,10 @@ func (j *wallJudge) makePanels() error {
 
 // cases are the three states of the walls.
 func (j *wallJudge) cases() []pushed {
-	return []pushed{liquidPush("full, soil dug away", float64(j.w.Liquid), outsideFace), j.ground.push("empty", false), j.ground.push("empty, a truck beside", true)}
+	return []pushed{
+		liquidPush("full, soil dug away", float64(j.w.Liquid)+j.lift, outsideFace),
+		j.ground.push("empty", false, j.lift), j.ground.push("empty, a truck beside", true, j.lift),
+	}
 }
 
 // truck is the pressure on the surface that stands for a truck beside the walls.
@@ -240,7 +245,7 @@ func (j *wallJudge) open() {
 	leave := func(name, reason string) {
 		j.w.NotJudged = append(j.w.NotJudged, manway.Check{Name: name, Reason: reason})
 	}
-	leave("joints between walls, floor and roof", "not visible")
+	leave("joints between walls, floor and roof", "not visible: where the edges are taken as held, the joint and the wall or floor beyond it must carry the moment there")
 	leave("anchorage and laps of the steel", "not visible")
 	leave("holes for pipes in the walls", "not in the plate")
 	if !j.c.TopHeld {
@@ -293,16 +298,17 @@ func (t *Tank) groundRound(s manway.Soil, water manway.Groundwater, cover manway
 
 // push is soil and groundwater on an empty tank, as the sum of triangles: moist
 // soil from grade, and below the water table what water adds and buoyancy
-// takes away.
-func (g ground) push(name string, vehicle bool) pushed {
+// takes away. The foot of the panel that they press lies lift below the inside of
+// the floor.
+func (g ground) push(name string, vehicle bool, lift float64) pushed {
 	f := manway.DeadLive.Factors().Earth
 	return pushed{
 		name: name, far: insideFace, combination: manway.DeadLive, factor: f,
 		source: manway.Citation{Source: soil.Das, Place: "chapter 13, earth pressure at rest"},
 		loads: func(factor float64) []plate.Load {
 			list := []plate.Load{
-				plate.Liquid{Level: g.grade, UnitWeight: factor * g.k * g.moist},
-				plate.Liquid{Level: g.water, UnitWeight: factor * (g.waterUnitWeight - g.k*(g.moist-g.buoyant))},
+				plate.Liquid{Level: g.grade + lift, UnitWeight: factor * g.k * g.moist},
+				plate.Liquid{Level: g.water + lift, UnitWeight: factor * (g.waterUnitWeight - g.k*(g.moist-g.buoyant))},
 			}
 			if vehicle {
 				list = append(list, plate.Uniform{Pressure: factor * g.k * g.surcharge})

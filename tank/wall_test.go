@@ -75,8 +75,8 @@ func TestWallLoadsOnACantilever(t *testing.T) {
 	}{
 		{"liquid", foot(liquidPush("", float64(5*manway.Foot), outsideFace)), 62.4 * 125 / 6},
 		{"difference of 2 ft", foot(differencePush(float64(5*manway.Foot), float64(2*manway.Foot), outsideFace)), 62.4 * (125 - 27) / 6},
-		{"soil and water", foot(g.push("", false)), soil},
-		{"truck", foot(g.push("", true)), soil + 0.5*240*25/2},
+		{"soil and water", foot(g.push("", false, 0)), soil},
+		{"truck", foot(g.push("", true, 0)), soil + 0.5*240*25/2},
 	} {
 		if math.Abs(c.got/c.want-1) > 0.005 {
 			t.Errorf("%s: %g lbf ft/ft, cantilever %g", c.name, c.got, c.want)
@@ -95,7 +95,7 @@ func TestWallLoadsAreTheGround(t *testing.T) {
 	}
 	sum := 0.0
 	height := float64(60 * in)
-	for _, l := range g.push("", false).loads(1) {
+	for _, l := range g.push("", false, 0).loads(1) {
 		w := l.(plate.Liquid)
 		low, high := w.Level, math.Max(w.Level-height, 0)
 		sum += w.UnitWeight * (low*low - high*high) / 2

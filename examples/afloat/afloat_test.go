@@ -82,7 +82,7 @@ func TestByHand(t *testing.T) {
 			t.Errorf("no %s among %s", want, codes)
 		}
 	}
-	if d := list[1]; d.State != "no uplift" || d.Factor != nil || d.Leave != "may be emptied" || d.Least != nil {
+	if d := list[1]; d.State != "no uplift" || d.Factor != nil || d.Leave != "factor kept when empty" || d.Least != nil {
 		t.Errorf("water below the tank: %+v", d)
 	}
 }

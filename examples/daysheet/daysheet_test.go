@@ -126,7 +126,7 @@ func TestFlotationByHand(t *testing.T) {
 		t.Error(diff)
 	}
 	_, out, _ = day(t, in, "-out", "csv", "-columns", "id,float_state,leave_state", "-groundwater", "5 ft")
-	if out[1] != "a,no uplift,may be emptied," {
+	if out[1] != "a,no uplift,factor kept when empty," {
 		t.Error(out)
 	}
 }

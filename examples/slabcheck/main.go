@@ -34,10 +34,11 @@
 // is a y: a wall panel that stands on y=0.
 //
 // Lid. Instead of slab: diameter, thickness, e, nu and edge: simple, clamped, or
-// three points, a rim that bears on three places only, which bounds what a chipped
-// seat can do (at 0, 120 and 240 degrees from x). The origin is its centre; loads
+// three points, a rim that bears on three places only, as a chipped seat may let it
+// (at 0, 120 and 240 degrees from x). The origin is its centre; loads
 // are uniform and patch, with three points only a patch at the centre, taken as a
-// disc of the same area.
+// disc of the same area: somebody at the rim between two points bends it more, which
+// the lids of a tank reckon.
 //
 // Results. Moments are per length, mx_lbf = lbf in/in, positive with tension on the
 // face away from the load; mx stretches fibres along x. sag and hog are the largest

@@ -2,7 +2,9 @@ package main
 
 import (
 	"bytes"
+	"encoding/csv"
 	"encoding/json"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -96,9 +98,16 @@ func TestTankTextAndPicture(t *testing.T) {
 			t.Errorf("no %q in the picture", want)
 		}
 	}
-	csv := runTank(t, 0, tankLine, "-out", "csv")
-	if n := strings.Count(csv, "\n"); n < 40 {
-		t.Errorf("%d rows of CSV", n)
+	rows, err := csv.NewReader(strings.NewReader(runTank(t, 0, tankLine, "-out", "csv"))).ReadAll()
+	if err != nil || len(rows) < 40 {
+		t.Fatalf("%d rows of CSV, %v", len(rows), err)
+	}
+	statuses := map[string]bool{"pass": true, "fail": true, "not shown": true, "not permitted": true, "not judged": true}
+	status, notice := slices.Index(rows[0], "status"), slices.Index(rows[0], "notice")
+	for _, row := range rows[1:] {
+		if !statuses[row[status]] || !strings.Contains(row[notice], "unreviewed screening") {
+			t.Errorf("a check without its status or as if it were reviewed: %v", row)
+		}
 	}
 }
 

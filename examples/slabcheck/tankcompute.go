@@ -21,6 +21,7 @@ type part struct {
 	loadings []tank.Loading // of the roof, for the picture
 	weakest  tank.Point
 	hasPlace bool
+	accuracy accuracy // of the governing moment of a roof or lid; no unknowns: not solved as a plate
 }
 
 // tankOutput is what was found of a whole tank.
@@ -144,7 +145,8 @@ func roof(r *tankRecord, t *tank.Tank, out *tankOutput) error {
 		return under("judge.roof", err)
 	}
 	found := part{name: "roof", working: s.Working(manway.US), cautions: s.Cautions, assumed: s.Assumed, loadings: s.Loadings,
-		weakest: s.Weakest, hasPlace: len(s.Loadings) > 0}
+		weakest: s.Weakest, hasPlace: len(s.Loadings) > 0,
+		accuracy: accuracy{unknowns: s.Solved.Unknowns, error: s.Solved.Error, converged: s.Solved.Converged}}
 	for _, l := range s.Loadings {
 		for _, check := range l.Checks {
 			check.Name = l.Name + ": " + check.Name
@@ -269,7 +271,8 @@ func lids(r *tankRecord, _ *tank.Tank, out *tankOutput) error {
 		if name == "" {
 			name = fmt.Sprintf("lid %d", i)
 		}
-		found := part{name: name, checks: append(append([]manway.Check(nil), s.Checks...), s.NotJudged...), working: s.Working(), cautions: s.Cautions, assumed: s.Assumed}
+		found := part{name: name, checks: append(append([]manway.Check(nil), s.Checks...), s.NotJudged...), working: s.Working(), cautions: s.Cautions, assumed: s.Assumed,
+			accuracy: accuracy{unknowns: s.Solved.Unknowns, error: s.Solved.Error, converged: s.Solved.Converged}}
 		if s.Known {
 			found.remarks = append(found.remarks, fmt.Sprintf("a person standing still: Use is 1 at %v", s.Heaviest))
 		}

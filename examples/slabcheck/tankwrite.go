@@ -44,6 +44,10 @@ func writeTankJSON(j *record.JSON, in *input, out *tankOutput) {
 			j.Number("across_in", p.weakest.Across.In(manway.Inch))
 			j.End()
 		}
+		if a := p.accuracy; a.unknowns > 0 {
+			j.Number("error_estimate", a.error)
+			j.Bool("converged", a.converged)
+		}
 		j.Texts("remarks", p.remarks)
 		j.Any("checks", p.checks)
 		j.Any("working", p.working)
@@ -72,6 +76,9 @@ func writeTankText(b *strings.Builder, in *input, out *tankOutput) {
 		}
 		for reason, n := range ordered(reasons) {
 			fmt.Fprintf(b, "  (%d) %s\n", n, reason)
+		}
+		if a := p.accuracy; a.unknowns > 0 && !a.converged {
+			fmt.Fprintf(b, "  NOT CONVERGED: the last mesh moved the governing moment by %.0f %%\n", 100*a.error)
 		}
 		for _, r := range p.remarks {
 			fmt.Fprintf(b, "  %s\n", r)
@@ -128,7 +135,8 @@ func ordered(reasons map[string]int) func(func(string, int) bool) {
 	}
 }
 
-// writeTankRows writes a row for each check.
+// writeTankRows writes a row for each check, with how exact the governing moment
+// of its part is.
 func writeTankRows(r *record.Row, in *input, out *tankOutput) {
 	first := true
 	for i := range out.parts {
@@ -139,18 +147,23 @@ func writeTankRows(r *record.Row, in *input, out *tankOutput) {
 			first = false
 			r.Text(in.ID)
 			r.Text(out.parts[i].name + ": " + c.Name)
-			for range 6 {
+			for range 9 {
+				r.Empty()
+			}
+			if a := out.parts[i].accuracy; a.unknowns > 0 {
+				r.Number(a.error)
+				r.Bool(a.converged)
+			} else {
+				r.Empty()
 				r.Empty()
 			}
 			if use, ok := c.Use(); ok {
 				r.Number(use)
 			} else {
-				r.Text(c.Status.String())
-			}
-			for range 3 {
 				r.Empty()
 			}
-			r.Bool(c.Status == manway.Pass)
+			r.Text(c.Status.String())
+			r.Text(notice)
 		}
 	}
 }

@@ -142,7 +142,10 @@ func writeAccuracy(j *record.JSON, a *accuracy) {
 }
 
 var columns = []string{"id", "place", "x_in", "y_in", "w_in", "mx_lbf", "my_lbf", "mxy_lbf", "value", "total_load_lbf", "total_reaction_lbf",
-	"error_estimate", "converged"}
+	"error_estimate", "converged", "use", "status", "notice"}
+
+// notice stands in every row of CSV, as the cautions do elsewhere.
+const notice = "unreviewed screening, not a design"
 
 // writeRows writes a row for each point, then one for each extreme.
 func writeRows(r *record.Row, in *input, out *output) {
@@ -160,6 +163,9 @@ func writeRows(r *record.Row, in *input, out *output) {
 		r.Number(lbf(out.reaction))
 		r.Number(out.error)
 		r.Bool(out.converged)
+		r.Empty()
+		r.Empty()
+		r.Text(notice)
 	}
 	for i, v := range out.values {
 		row("point", in.Points[i].X.In(manway.Inch), in.Points[i].Y.In(manway.Inch), func() {

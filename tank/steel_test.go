@@ -1,0 +1,82 @@
+package tank
+
+import (
+	"math"
+	"testing"
+
+	"manway.example/manway"
+)
+
+// A mesh of #3 at 6 in whose cover is 1 in from the outside of a slab of 4 in. On
+// the outside it has d = 4 - 1 - 3/16 - 3/8, the bars that lie inside. Pulled on
+// the inside, those that lie outside have the least: d = 1 + 3/16, whatever the
+// inside has lost, so with As = 0.2209 in2/ft and 60 ksi
+//
+//	a = 0.2209 x 60/(0.85 x 4 x 12) = 0.3248 in,  phi Mn = 0.9 x 13.25 (1.1875 - 0.1624)/12 = 1.019 kip ft/ft
+func TestMeshOfTheOtherFace(t *testing.T) {
+	for _, lost := range []manway.Length{0, 0.5 * in} {
+		m := member{concrete: strongConcrete, thickness: 4*in - lost, lost: lost, steel: Steel{Outside: Mesh(bar(0.375, 6, 1))}}
+		for dir := range 2 {
+			if d := m.strip(insideFace, dir).EffectiveDepth().In(in); math.Abs(d-1.1875) > 1e-9 {
+				t.Errorf("lost %v: inside pulled, d is %g in", lost, d)
+			}
+			if d := m.strip(outsideFace, dir).EffectiveDepth().In(in); math.Abs(d-(2.4375-lost.In(in))) > 1e-9 {
+				t.Errorf("lost %v: outside pulled, d is %g in", lost, d)
+			}
+		}
+		if lost > 0 {
+			continue
+		}
+		st, err := m.strip(insideFace, 0).Bending()
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := st.Design / float64(manway.PoundForceFootPerFoot); math.Abs(got/1019-1) > 1e-3 || st.Counts != manway.Pass {
+			t.Errorf("phi Mn is %g lbf ft/ft, %v", got, st.Counts)
+		}
+	}
+}
+
+// A person a depth from the side wall, on 8 in, d 3.5 in: on his way there the
+// load spreads to both sides, to 8 + 7 in, unless an opening lies beside it, to
+// 8 + 3.5 in. Across, 64 in, the near wall gets 1 - 7.5/64 of it; along, 124 in, 1 -
+// 7.5/124.
+func TestShearBesideAnOpening(t *testing.T) {
+	for _, c := range []struct {
+		across manway.Length
+		want   [2]float64 // lbf/in, across or along
+	}{
+		{-17 * in, [2]float64{300 / 11.5 * (1 - 7.5/64), 300 / 11.5 * (1 - 7.5/64)}}, // 3 in from the wall
+		{0, [2]float64{300. / 15 * (1 - 7.5/64), 300. / 15 * (1 - 7.5/124)}},
+	} {
+		tk, err := New(Spec{
+			Shape: Box{Length: 120 * in, Width: 60 * in, Height: 60 * in}, Wall: 4 * in, Roof: 5 * in, Floor: 4 * in,
+			Access: []Access{{Along: 60 * in, Across: c.across, Length: 20 * in, Width: 20 * in}},
+		})
+		if err != nil {
+			t.Fatal(err)
+		}
+		r := roofOf(t, &tk, RoofCase{Concrete: strongConcrete, Steel: Steel{Inside: Mesh(bar(0.5, 6, 0.75))}, Wheels: []manway.Wheel{}})
+		shear := checkNamed(t, r.Loadings[2].Checks, "one-way shear")
+		// Demand = 1.2 D + 1.6 L, Unfactored = D + L
+		live := (shear.Demand - 1.2*shear.Unfactored) / 0.4 / float64(manway.PoundForcePerInch)
+		if math.Abs(live/c.want[0]-1) > 1e-6 && math.Abs(live/c.want[1]-1) > 1e-6 {
+			t.Errorf("opening at %v: %g lbf/in, want %v", c.across, live, c.want)
+		}
+	}
+}
+
+// A long wall built in at its foot, its head free, liquid to its head, 5 ft over a
+// floor of 6 in: about the middle of the floor its thrust of 62.4 x 25/2 lbf/ft
+// stands 20 in + 3 in high. The panel is pressed down to there, 3 in more.
+func TestLiquidStandsOverTheFloor(t *testing.T) {
+	w, err := longTank(t, 6, 6).Wall(WallCase{Concrete: strongConcrete, Steel: Steel{Inside: Mesh(bar(0.625, 6, 1)), Outside: Mesh(bar(0.625, 6, 1))}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	low, high := 62.4*25/2*(20+3)/12, 62.4*5.25*5.25*5.25/6
+	l := w.Loadings[0]
+	if got := checkNamed(t, l.Checks, "bending, inside face").Unfactored / float64(manway.PoundForceFootPerFoot); !(got > low && got < 1.005*high) || l.Edges != "held" {
+		t.Errorf("%g lbf ft/ft at the foot, statics %g to %g, edges %s", got, low, high, l.Edges)
+	}
+}
