@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"manway.example/manway"
+	"manway.example/manway/internal/concrete"
 	"manway.example/manway/internal/plate"
 )
 
@@ -65,10 +66,11 @@ type pushed struct {
 }
 
 // judge judges the panel under a load in each way of being held. Sections whose
-// steel counts bend far before they break, so that one way that carries the load
-// is enough (the lower bound theorem; ACI 318-19 8.2.1): the way that asks less
-// is the one that is given. Where a check of a way did not run, the section may
-// be brittle, and the way that asks more is given.
+// steel counts and stretches (phi 0.90, tension-controlled) bend far before they
+// break, so that one way that carries the load is enough (the lower bound theorem;
+// ACI 318-19 8.2.1): the way that asks less is the one that is given. Where a
+// check of a way did not run, or a section crushes first, it may be brittle, and
+// the way that asks more is given.
 func (p *panel) judge(b pushed) (Loading, error) {
 	var given Loading
 	for i := range p.solvers {
@@ -77,7 +79,7 @@ func (p *panel) judge(b pushed) (Loading, error) {
 			return l, err
 		}
 		less := i > 0 && l.worseThan(&given)
-		if l.ran() && (i == 0 || given.ran()) {
+		if l.bends() && (i == 0 || given.bends()) {
 			less = i > 0 && given.worseThan(&l)
 		}
 		if i == 0 || less {
@@ -85,6 +87,16 @@ func (p *panel) judge(b pushed) (Loading, error) {
 		}
 	}
 	return given, nil
+}
+
+// bends reports whether all checks ran, on sections that bend before they break.
+func (l *Loading) bends() bool {
+	for _, c := range l.Checks {
+		if c.Kind == manway.KindMomentPerLength && !manway.Reached(c.Phi, concrete.PhiTension) {
+			return false
+		}
+	}
+	return l.ran()
 }
 
 // way judges the panel held in way i: bending of each face and one-way shear.

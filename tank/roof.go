@@ -30,18 +30,18 @@ type RoofStrength struct {
 	strips              strips
 }
 
-// Loading is one load on the roof, at its worst place, and its checks.
+// Loading is one load on the roof and its checks, each at its own worst place.
 type Loading struct {
 	Name   string
-	Moving bool           // it stands at At; else it lies all over
-	At     Point          // of its middle, on the roof
+	Moving bool           // it may stand anywhere; else it lies all over
+	At     Point          // of its middle, on the roof, where it bends that most
 	Turned bool           // it rolls across the tank
 	Load   manway.Force   // of one wheel or person, with impact; 0 where it lies all over
 	Checks []manway.Check // bending, one-way shear, punching; a second bending check where part of the roof does not count
 	// Governs is the index of the check that governs, -1 where none ran.
 	Governs int
 	// Heaviest is the standing wheel, or person, that brings the Use of the
-	// governing check to 1, in the same place on the same rectangle: linear in
+	// governing check to 1, where that is worst, on the same rectangle: linear in
 	// the load. Known where every check ran and nothing else uses the roof up.
 	Heaviest      manway.Force
 	HeaviestKnown bool
@@ -50,7 +50,8 @@ type Loading struct {
 	// or held, and whether partitions brace it; empty for a roof.
 	Edges string
 
-	use  float64 // greatest use in bending, run or compared
+	uses []float64 // of Checks, as they rank the places
+	use  float64   // greatest use in bending, run or compared
 	bend pull
 	dead float64 // of the measure of bend, unfactored
 }
@@ -336,8 +337,10 @@ const settled = 0.02
 func (j *roofJudge) refine(k int) error {
 	here := j.kept[k]
 	here.p.slab.Lines = here.lines
+	l := &j.r.Loadings[k]
+	coarse := *l
 	for _, scale := range finer {
-		before := j.r.Loadings[k].use
+		before := l.use
 		if err := j.solver.Factor(&here.p.slab, plate.Mesh{Scale: scale}); err != nil {
 			return modelFaults("Roof", err)
 		}
@@ -345,18 +348,26 @@ func (j *roofJudge) refine(k int) error {
 		if err != nil {
 			return err
 		}
-		j.r.Loadings[k].Checks = nil
+		l.Checks, l.uses = nil, nil
 		if err := j.load(here, k, shear); err != nil {
 			return err
 		}
 		s := &j.r.Solved
 		s.CellsX, s.CellsY = j.solver.Cells()
 		s.Unknowns = j.solver.Unknowns()
-		s.Error = math.Abs(before/j.r.Loadings[k].use - 1)
+		s.Error = math.Abs(before/l.use - 1)
 		s.Converged = s.Error <= settled
-		if s.Converged || j.r.Loadings[k].Governs < 0 { // figures for comparison need no more
+		if s.Converged || l.Governs < 0 { // figures for comparison need no more
 			break
 		}
 	}
+	name := ""
+	for i, use := range l.uses {
+		if use == l.use {
+			name = l.Checks[i].Name
+		}
+	}
+	l.merge(&coarse, name) // the other checks as they were, where they say worse
+	j.close(k)
 	return nil
 }

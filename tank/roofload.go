@@ -10,7 +10,7 @@ import (
 	"manway.example/manway/internal/soil"
 )
 
-// load judges loading k on a piece and keeps it where it is the worst so far.
+// load judges loading k in a place on a piece and keeps what is the worst so far.
 func (j *roofJudge) load(here kept, k int, dead [2][2]float64) error {
 	p := here.p
 	old := &j.r.Loadings[k]
@@ -40,23 +40,16 @@ func (j *roofJudge) load(here kept, k int, dead [2][2]float64) error {
 		j.bending(&l, "bending, top over a partition", worst[outsideFace], combination)
 	}
 	if k >= fixed {
-		l.Checks = append(l.Checks, j.wheelShear(p, &j.moving[k-fixed], dead, combination))
+		l.add(j.wheelShear(p, &j.moving[k-fixed], dead, combination))
 		punch, err := j.punching(p, &j.moving[k-fixed], combination)
 		if err != nil {
 			return err
 		}
-		l.Checks = append(l.Checks, punch)
+		l.add(punch)
 	} else {
-		l.Checks = append(l.Checks, j.shear(p, dead, shears(field, p), combination))
+		l.add(j.shear(p, dead, shears(field, p), combination))
 	}
-	l.Governs = manway.Governing(l.Checks)
-	if k >= fixed {
-		l.heaviest(j.moving[k-fixed].wheel.Load, f)
-	}
-	if old.Checks == nil || l.worseThan(old) {
-		l.bend.at.X += p.from // in the tank, as Weakest wants it
-		l.bend.at.Y -= p.half
-		*old, j.kept[k] = l, here
+	if j.keep(k, l, here) {
 		if err := field.Balance(); err != nil {
 			return modelFaults("Roof", err)
 		}
@@ -97,7 +90,7 @@ func (j *roofJudge) bending(l *Loading, name string, kinds [2]pull, combination 
 			Name: name, Kind: manway.KindMomentPerLength, Demand: p.demand, Combination: combination,
 			Unfactored: unfactored(p.demand, dead, f),
 		}
-		l.Checks = append(l.Checks, judged(c, *p.standing))
+		l.Checks, l.uses = append(l.Checks, judged(c, *p.standing)), append(l.uses, p.use)
 		if p.use > l.use {
 			l.use, l.bend, l.dead = p.use, p, dead
 		}

@@ -58,6 +58,9 @@ func (t *Tank) pieces(c *RoofCase) ([]piece, error) {
 		if i < len(list)-1 {
 			p.slab.Edges[plate.SideX1] = plate.Free
 		}
+		if thick := p.slab.Thickness; thick > min(p.slab.Length, p.slab.Width)/2 {
+			p.notes = append(p.notes, "less than two thicknesses wide: it does not bend as a plate")
+		}
 		t.cutOpenings(p)
 		if err := p.spall(c); err != nil {
 			return nil, err
@@ -65,6 +68,9 @@ func (t *Tank) pieces(c *RoofCase) ([]piece, error) {
 	}
 	return list, nil
 }
+
+// sliver is the width beside a joint or wall that carries nothing.
+const sliver = float64(manway.Inch) / 16
 
 // cutOpenings puts the openings that lie in the piece into its slab.
 func (t *Tank) cutOpenings(p *piece) {
@@ -77,9 +83,9 @@ func (t *Tank) cutOpenings(p *piece) {
 			o = plate.RoundOpening(x, y, l)
 		}
 		switch {
-		case x+l/2 <= 0 || x-l/2 >= p.slab.Length:
+		case x+l/2 <= sliver || x-l/2 >= p.slab.Length-sliver:
 			continue
-		case x-l/2 <= 0 || x+l/2 >= p.slab.Length || y-w/2 <= 0 || y+w/2 >= p.slab.Width:
+		case x-l/2 <= sliver || x+l/2 >= p.slab.Length-sliver || y-w/2 <= sliver || y+w/2 >= p.slab.Width-sliver:
 			p.notes = append(p.notes, fmt.Sprintf("opening %d reaches over a joint or a wall", i))
 			continue
 		}

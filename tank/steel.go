@@ -69,6 +69,9 @@ type member struct {
 	steel     Steel
 }
 
+// farthest is how deep below the pulled face a mesh may lie and count.
+const farthest = manway.Foot
+
 // strip is the member bent so that a face is pulled, with the bars of a
 // direction. Where nothing counts near that face, a mesh of the other face that
 // is known counts by its cover from this one. Which of two crossing layers lies
@@ -86,8 +89,8 @@ func (m member) strip(face, dir int) concrete.Strip {
 		// from this face as built; what it has lost is taken off again
 		steel.Cover = m.thickness + m.lost - steel.Cover - steel.Diameter
 		steel.Cover = max(steel.Cover, 0)
-		if steel.Cover == 0 || far.bars(dir).Cover <= farLost {
-			steel = manway.Reinforcement{} // bare on its own side: its bond does not count
+		if steel.Cover == 0 || steel.Cover > farthest || far.bars(dir).Cover <= farLost {
+			steel = manway.Reinforcement{} // too far, or bare on its own side: its bond does not count
 		}
 	}
 	return concrete.Strip{

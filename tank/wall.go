@@ -77,7 +77,7 @@ func flat(loadings []Loading, open []manway.Check) []manway.Check {
 //	          3.11.6.4, remembered)
 //
 // Whether the edges turn is not known: both ways are run. Where the steel counts
-// in all that is pulled, one way that carries is enough (the lower bound theorem;
+// and stretches (phi 0.90) in all that is pulled, one way that carries is enough (the lower bound theorem;
 // ACI 318-19 8.2.1) and the way that asks less is given, named in Edges; else the
 // way that asks more. Then the height of groundwater is found at which the empty tank
 // is no longer shown to stand. What counts follows from the steel, as in Roof.

@@ -6,6 +6,10 @@ import (
 	"manway.example/manway"
 )
 
+// PhiTension is phi of a section whose steel stretches so far that it bends
+// before it breaks: tension-controlled (ACI 318-19 Table 21.2.2).
+const PhiTension = 0.90
+
 // Section is a rectangular section with one layer of steel in tension.
 type Section struct {
 	Concrete manway.Concrete
@@ -86,7 +90,7 @@ func (s Section) flexure() Flexure {
 	c := a / beta
 	strain := crushing * (d - c) / c
 	phi := 0.65 + 0.25*(strain-fy/es)/0.003 // Table 21.2.2
-	phi = math.Min(0.9, math.Max(0.65, phi))
+	phi = math.Min(PhiTension, math.Max(0.65, phi))
 	mn := manway.Moment(as*fs*(d-a/2)) * manway.PoundForceInch
 	return Flexure{
 		StressBlock: manway.Length(a) * manway.Inch,
