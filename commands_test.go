@@ -346,3 +346,26 @@ func TestMannersOfCommands(t *testing.T) {
 		}
 	}
 }
+
+// Asked for SI, a command writes what it worked out in SI alone, up to the
+// assumptions and cautions, which are fixed sentences.
+func TestMetricTexts(t *testing.T) {
+	const box = " -units si -kind box -length 2.4m -width 1.5m -height 1.5m "
+	customary := regexp.MustCompile(`\d (ft|gal|lb|lbf|in2|in3|ft3|yd3)\b|[^3] in([,.)]|$)`)
+	b := newBench(t)
+	for _, line := range []string{
+		"dipchart" + box + "-partition '1.6m;75mm' -liquid-depth 1.2m -depths 0.6m -working",
+		"afloat" + box + "-cover 450mm -groundwater 1m -wall 75mm -roof 100mm -floor 100mm",
+		"tograde -units si -cover 450mm -reveal 50mm -port 500mm -ring 'code=r6; height=150mm; bore=600mm; outside=760mm'",
+		"pumpout -units si -kind box -length 2.4m -width 1.2m -height 1.5m -outlet 1.2m -found 'tank;opened;1.22m;350mm;100mm;200mm'",
+	} {
+		out, err := b.run(line)
+		if err != nil {
+			t.Errorf("%s: %v\n%s", line, err, out)
+		}
+		own, _, _ := strings.Cut(out, "Taken:")
+		if found := customary.FindString(own); found != "" || len(own) < 100 {
+			t.Errorf("%s: %q in %d bytes:\n%s", line, found, len(own), own)
+		}
+	}
+}

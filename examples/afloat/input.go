@@ -13,7 +13,8 @@ import (
 
 // input is one tank in the ground as it is read.
 type input struct {
-	ID string `json:"id"`
+	ID    string        `json:"id"`
+	Units manway.System `json:"units"` // of the text
 	tankinput.Tank
 	Material        tank.Material      `json:"material"`
 	EmptyMass       manway.Mass        `json:"empty_mass"`
@@ -79,6 +80,7 @@ func (in *input) float(faults *manway.InputErrors) tank.FloatCase {
 
 func flags(fs *flag.FlagSet, in *input) {
 	fs.StringVar(&in.ID, "id", "", "`NAME` of the tank")
+	record.UnitsFlag(fs, &in.Units)
 	tankinput.Flags(fs, &in.Tank)
 	fs.TextVar(&in.Material, "material", tank.ConcreteShell, "concrete, plastic, fibreglass or steel")
 	fs.TextVar(&in.EmptyMass, "empty-mass", manway.Mass(0), "`MASS` of the empty tank without covers; reckoned from the walls unless given")

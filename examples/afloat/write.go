@@ -118,15 +118,19 @@ func writeRow(r *record.Row, in *input, out *output) {
 // water says beside a figure what groundwater it rests on.
 func water(in *input) string {
 	if in.Groundwater.Known {
-		return "groundwater " + in.Groundwater.String() + " below grade"
+		return "groundwater " + in.Groundwater.Depth.Text(in.Units) + " below grade"
 	}
 	return "groundwater not measured, taken at grade"
 }
 
-// up is a level rounded up to the next eighth of an inch, so that what is read
-// off the page is never less than what was reckoned.
-func up(x manway.Length) manway.Length {
-	return manway.Length(math.Ceil(x.In(manway.Inch/8)-1e-6)) * manway.Inch / 8
+// up is a level rounded up to the next eighth of an inch, or millimetre, so that
+// what is read off the page is never less than what was reckoned.
+func up(x manway.Length, sys manway.System) manway.Length {
+	tick := manway.Inch / 8
+	if sys == manway.SI {
+		tick = manway.Millimetre
+	}
+	return manway.Length(math.Ceil(float64(x/tick)-1e-6)) * tick
 }
 
 // factor is the factor of safety in words.
@@ -142,8 +146,9 @@ func writeText(w io.Writer, in *input, out *output) error {
 	if name == "" {
 		name = "tank"
 	}
-	fmt.Fprintf(w, "%s with %v of liquid, %s\n%s\n\n", name, in.Liquid, water(in), factor(&out.Flotation))
-	for _, step := range out.Working(manway.US) {
+	sys := in.Units
+	record.Printf(w, sys, "%s with %v of liquid, %s\n%s\n\n", name, in.Liquid, water(in), factor(&out.Flotation))
+	for _, step := range out.Working(sys) {
 		fmt.Fprintf(w, "  %v\n", step)
 	}
 	fmt.Fprintln(w)
@@ -151,16 +156,16 @@ func writeText(w io.Writer, in *input, out *output) error {
 	case tank.LeaveNone:
 		fmt.Fprintf(w, "Pumped dry it has the factor asked for (%s).\n", water(in))
 	case tank.LeaveAtLeast:
-		fmt.Fprintf(w, "Do not pump below %v in any compartment (%s).\n", up(out.LeastLiquid), water(in))
+		record.Printf(w, sys, "Do not pump below %v in any compartment (%s).\n", up(out.LeastLiquid, sys), water(in))
 	default:
 		fmt.Fprintf(w, "Not even full has it the factor asked for (%s): do not pump.\n", water(in))
 	}
 	if out.limit.AnyLevel {
-		fmt.Fprintf(w, "With %v of liquid it has the factor whatever the groundwater below grade.\n", in.Liquid)
+		record.Printf(w, sys, "With %v of liquid it has the factor whatever the groundwater below grade.\n", in.Liquid)
 	} else {
-		fmt.Fprintf(w, "With %v of liquid it has the factor where groundwater is found %v below grade or deeper.\n", in.Liquid, up(out.limit.Depth))
+		record.Printf(w, sys, "With %v of liquid it has the factor where groundwater is found %v below grade or deeper.\n", in.Liquid, up(out.limit.Depth, sys))
 	}
-	fmt.Fprintf(w, "The empty tank weighs %v; its centre is %v from the inlet end.\n", out.shell.Mass, out.shell.Centroid.Along)
+	record.Printf(w, sys, "The empty tank weighs %v; its centre is %v from the inlet end.\n", out.shell.Mass, out.shell.Centroid.Along)
 	if out.stages != nil {
 		fmt.Fprintf(w, "\nStep by step, %s:\n", water(in))
 		t := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)

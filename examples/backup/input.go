@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"manway.example/manway"
+	"manway.example/manway/examples/internal/record"
 	"manway.example/manway/examples/internal/tankinput"
 	"manway.example/manway/hydraulics"
 )
@@ -122,7 +123,7 @@ func flags(fs *flag.FlagSet, in *input) {
 	})
 	fs.TextVar(&in.Time, "time", manway.Duration(0), "`TIME` to follow; a day")
 	fs.TextVar(&in.Step, "step", manway.Duration(0), "`STEP` of the reckoning; 15 s")
-	fs.TextVar(&in.Units, "units", manway.US, "`SYSTEM` of the text: us or si")
+	record.UnitsFlag(fs, &in.Units)
 }
 
 // output is the levels of one tank.

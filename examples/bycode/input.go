@@ -12,8 +12,9 @@ import (
 
 // input is one tank and what was found at it.
 type input struct {
-	ID    string `json:"id"`
-	Rules string `json:"rules"`
+	ID    string        `json:"id"`
+	Units manway.System `json:"units"` // of the figures in words
+	Rules string        `json:"rules"`
 	tankinput.Tank
 	InletInvert      manway.Length   `json:"inlet_invert"`
 	OutletInvert     manway.Length   `json:"outlet_invert"`
@@ -33,6 +34,7 @@ type input struct {
 
 func flags(fs *flag.FlagSet, in *input) {
 	fs.StringVar(&in.ID, "id", "", "`NAME` of the tank")
+	record.UnitsFlag(fs, &in.Units)
 	fs.StringVar(&in.Rules, "rules", "", "`ID` of the set of rules, such as us-va; a wrong one lists them")
 	tankinput.Flags(fs, &in.Tank)
 	fs.TextVar(&in.InletInvert, "inlet-invert", manway.Length(0), "`HEIGHT` over the floor")

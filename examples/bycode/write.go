@@ -35,7 +35,7 @@ func writeRows(r *record.Row, in *input, out *output) {
 		if i > 0 {
 			r.Next()
 		}
-		demand, capacity := figures(c)
+		demand, capacity := figures(c, in.Units)
 		r.Text(in.ID)
 		r.Text(out.rules.ID)
 		r.Text(c.Name)
@@ -49,11 +49,11 @@ func writeRows(r *record.Row, in *input, out *output) {
 
 // figures are what was asked and what there is, in words; empty where there is
 // none.
-func figures(c manway.Check) (demand, capacity string) {
+func figures(c manway.Check, sys manway.System) (demand, capacity string) {
 	if c.Demand == 0 && c.Capacity == 0 {
 		return "", ""
 	}
-	return c.Kind.Text(c.Demand, manway.US), c.Kind.Text(c.Capacity, manway.US)
+	return c.Kind.Text(c.Demand, sys), c.Kind.Text(c.Capacity, sys)
 }
 
 func writeText(w io.Writer, in *input, out *output) error {
@@ -65,7 +65,7 @@ func writeText(w io.Writer, in *input, out *output) error {
 	t := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
 	for _, c := range out.Checks {
 		said := c.Reason
-		if demand, capacity := figures(c); said == "" && demand != "" {
+		if demand, capacity := figures(c, in.Units); said == "" && demand != "" {
 			said = demand + " against " + capacity
 		}
 		fmt.Fprintf(t, "  %s\t%v\t%s\t%s\n", c.Name, c.Status, said, c.Source.Place)

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"io"
 	"math"
 
@@ -27,7 +26,7 @@ func writeSVG(w io.Writer, in *input, out *output) error {
 	}
 	d := svg.Page{
 		Name: "dipchart", Title: "Dip chart of " + name,
-		Desc:  fmt.Sprintf("%v of liquid, %s gal", out.depth, gallons(out.liquid)),
+		Desc:  out.depth.Text(in.Units) + " of liquid, " + amount(out.liquid, in.Units),
 		Area:  svg.Area{Left: left, Right: right + 3*stick, Bottom: 0, Top: height},
 		Width: 860, Tall: 520, MarginLeft: 170, MarginRight: 240, MarginTop: 30, MarginBottom: 60,
 	}.Start()
@@ -45,11 +44,11 @@ func writeSVG(w io.Writer, in *input, out *output) error {
 	if out.depth > 0 {
 		_, r := ends(float64(out.depth))
 		d.Level(svg.Point{X: r - stick, Y: float64(out.depth)})
-		d.Label(svg.Point{X: left, Y: float64(out.depth)}, svg.Left, fmt.Sprintf("%v: %s gal", out.depth, gallons(out.liquid)))
+		d.Label(svg.Point{X: left, Y: float64(out.depth)}, svg.Left, out.depth.Text(in.Units)+": "+amount(out.liquid, in.Units))
 	}
-	drawStick(d, out, right+1.5*stick, stick)
+	drawStick(d, out, right+1.5*stick, stick, in.Units)
 	if long := out.tank.Inside.Length; long > 0 {
-		d.Dimension(svg.Point{}, svg.Point{X: float64(long)}, -28, long.String())
+		d.Dimension(svg.Point{}, svg.Point{X: float64(long)}, -28, long.Text(in.Units))
 	}
 	_, err := d.WriteTo(w)
 	return err
@@ -59,7 +58,7 @@ func writeSVG(w io.Writer, in *input, out *output) error {
 const labelHeight = 19
 
 // drawStick draws the dip stick at x with a mark for every row of the chart.
-func drawStick(d *svg.Drawing, out *output, x, wide float64) {
+func drawStick(d *svg.Drawing, out *output, x, wide float64, sys manway.System) {
 	height := float64(out.tank.Inside.Height)
 	d.Rect(svg.Point{X: x - wide/4}, svg.Point{X: x + wide/4, Y: height}, svg.Style{Fill: svg.Paper, Line: 1.5})
 	room := max(2, int(height*d.Scale()/labelHeight))
@@ -69,7 +68,7 @@ func drawStick(d *svg.Drawing, out *output, x, wide float64) {
 		mark := wide / 6
 		if i%every == 0 {
 			mark = wide / 4
-			d.Label(svg.Point{X: x + wide/4, Y: y}, svg.Right, fmt.Sprintf("%v: %s gal", row.Reading, gallons(row.Volume)))
+			d.Label(svg.Point{X: x + wide/4, Y: y}, svg.Right, row.Reading.Text(sys)+": "+amount(row.Volume, sys))
 		}
 		d.Line(svg.Point{X: x - wide/4, Y: y}, svg.Point{X: x - wide/4 + mark, Y: y}, svg.Style{Line: 1})
 	}

@@ -10,7 +10,8 @@ import (
 
 // input is one tank as it is read.
 type input struct {
-	ID string `json:"id"`
+	ID    string        `json:"id"`
+	Units manway.System `json:"units"` // of the text
 	tankinput.Tank
 	LiquidDepth *manway.Length  `json:"liquid_depth"`
 	Depths      []manway.Length `json:"depths"`
@@ -22,6 +23,7 @@ type input struct {
 // flags are those of a single tank.
 func flags(fs *flag.FlagSet, in *input) {
 	fs.StringVar(&in.ID, "id", "", "`NAME` of the tank")
+	record.UnitsFlag(fs, &in.Units)
 	tankinput.Flags(fs, &in.Tank)
 	record.Optional(fs, &in.LiquidDepth, "liquid-depth", "`DEPTH` of liquid; the outlet invert over the floor")
 	record.List(fs, &in.Depths, "depths", "`DEPTHS` to chart, with semicolons between them")

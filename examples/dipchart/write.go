@@ -79,24 +79,42 @@ func writeRows(r *record.Row, in *input, out *output) {
 	}
 }
 
-// gallons writes a volume to the tenth of a gallon.
-func gallons(v manway.Volume) string { return fmt.Sprintf("%.1f", v.In(manway.Gallon)) }
+// liquid writes a volume to the tenth of a gallon, or of a litre.
+func liquid(v manway.Volume, sys manway.System) string {
+	if sys == manway.SI {
+		return fmt.Sprintf("%.1f", v.In(manway.Litre))
+	}
+	return fmt.Sprintf("%.1f", v.In(manway.Gallon))
+}
+
+// amount is a volume with its unit.
+func amount(v manway.Volume, sys manway.System) string {
+	if sys == manway.SI {
+		return liquid(v, sys) + " L"
+	}
+	return liquid(v, sys) + " gal"
+}
 
 func writeText(w io.Writer, in *input, out *output) error {
 	name := in.ID
 	if name == "" {
 		name = "tank"
 	}
-	fmt.Fprintf(w, "%s: %s, full to the roof %s gal\n", name, in.Shape.Kind, gallons(out.full))
-	fmt.Fprintf(w, "At %v of liquid: %s gal\n", out.depth, gallons(out.liquid))
+	sys, unit, per, step, liquids := in.Units, "gal", "inch", manway.Inch, manway.Gallon
+	if sys == manway.SI {
+		unit, per, step, liquids = "L", "centimetre", manway.Centimetre, manway.Litre
+	}
+	fmt.Fprintf(w, "%s: %s, full to the roof %s\n", name, in.Shape.Kind, amount(out.full, sys))
+	fmt.Fprintf(w, "At %s of liquid: %s\n", out.depth.Text(sys), amount(out.liquid, sys))
 	for i, c := range out.compartments[:out.n] {
-		fmt.Fprintf(w, "  compartment %d: %s gal, %.1f %%, %.2f gal per inch\n", i+1, gallons(c.volume), 100*c.share, c.perInch.In(manway.Gallon))
+		rate := float64(c.perInch/liquids) * float64(step/manway.Inch)
+		fmt.Fprintf(w, "  compartment %d: %s, %.1f %%, %.2f %s per %s\n", i+1, amount(c.volume, sys), 100*c.share, rate, unit, per)
 	}
 	if low, high, known, err := out.tank.Range(out.depth); err == nil && known {
-		fmt.Fprintf(w, "As the sizes are known: %s to %s gal\n", gallons(low), gallons(high))
+		fmt.Fprintf(w, "As the sizes are known: %s to %s\n", amount(low, sys), amount(high, sys))
 	}
 	if in.Working {
-		steps, err := out.tank.Working(out.depth, manway.US)
+		steps, err := out.tank.Working(out.depth, sys)
 		if err != nil {
 			return err
 		}
@@ -110,11 +128,15 @@ func writeText(w io.Writer, in *input, out *output) error {
 	for _, c := range out.tank.Cautions.List() {
 		fmt.Fprintf(w, "%s\n", c.Sentence)
 	}
+	return writeChart(w, out, sys, unit)
+}
+
+func writeChart(w io.Writer, out *output, sys manway.System, unit string) error {
 	t := tabwriter.NewWriter(w, 0, 0, 2, ' ', tabwriter.AlignRight)
 	if out.chart.FromRim {
 		fmt.Fprint(t, "down from rim\t")
 	}
-	fmt.Fprint(t, "depth\tgal\t")
+	fmt.Fprintf(t, "depth\t%s\t", unit)
 	for i := range out.n {
 		if out.n > 1 {
 			fmt.Fprintf(t, "%d\t", i+1)
@@ -123,12 +145,12 @@ func writeText(w io.Writer, in *input, out *output) error {
 	fmt.Fprintln(t)
 	for _, row := range out.chart.Rows {
 		if out.chart.FromRim {
-			fmt.Fprintf(t, "%v\t", row.Reading)
+			fmt.Fprintf(t, "%s\t", row.Reading.Text(sys))
 		}
-		fmt.Fprintf(t, "%v\t%s\t", row.Depth, gallons(row.Volume))
+		fmt.Fprintf(t, "%s\t%s\t", row.Depth.Text(sys), liquid(row.Volume, sys))
 		for _, v := range row.Compartments[:out.n] {
 			if out.n > 1 {
-				fmt.Fprintf(t, "%s\t", gallons(v))
+				fmt.Fprintf(t, "%s\t", liquid(v, sys))
 			}
 		}
 		fmt.Fprintln(t)

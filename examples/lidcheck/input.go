@@ -203,7 +203,7 @@ type sidePull struct {
 // flags declares the flags of one lid.
 func flags(fs *flag.FlagSet, in *input) {
 	fs.StringVar(&in.ID, "id", "", "`NAME` of the lid")
-	fs.TextVar(&in.Units, "units", manway.US, "`SYSTEM` of the text: us, si")
+	record.UnitsFlag(fs, &in.Units)
 	fs.TextVar(&in.Moisture, "moisture", lid.MoistureUnknown, "`STATE`: unknown, dry, damp, soaked")
 	fs.TextVar(&in.Material, "material", lid.OfConcrete, "`MATERIAL`: concrete, plastic, iron")
 	fs.Func("shape", "`SHAPE`: disc, bevelled plug, stepped plug, slab, tapered slab, stepped slab", func(s string) error {

@@ -156,7 +156,7 @@ func flags(fs *flag.FlagSet, in *input) {
 	fs.TextVar(&in.Groundwater, "groundwater", manway.Groundwater{}, "`DEPTH` below grade, or unknown")
 	truckFlags(fs, in)
 	houseFlags(fs, in)
-	fs.TextVar(&in.Units, "units", manway.US, "`SYSTEM` of the text: us or si")
+	record.UnitsFlag(fs, &in.Units)
 }
 
 // truckFlags are those of the truck, its hose and its crew.

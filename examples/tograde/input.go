@@ -14,6 +14,7 @@ import (
 
 type input struct {
 	ID             string             `json:"id"`
+	Units          manway.System      `json:"units"` // of the text
 	Cover          *manway.Length     `json:"cover"`
 	Slope          manway.Angle       `json:"slope"`
 	From           riser.Edge         `json:"from"`
@@ -185,6 +186,7 @@ func (in *input) preset() {
 func flags(fs *flag.FlagSet, in *input) {
 	in.preset()
 	fs.StringVar(&in.ID, "id", "", "`NAME` of the access")
+	record.UnitsFlag(fs, &in.Units)
 	record.Optional(fs, &in.Cover, "cover", "`DEPTH` from grade down to the roof")
 	fs.TextVar(&in.Slope, "slope", manway.Angle(0), "`ANGLE` of the ground")
 	fs.TextVar(&in.From, "from", riser.Uphill, "`EDGE` where the reveal is measured: uphill, centre, downhill")
