@@ -120,3 +120,34 @@ func ExampleRounding_Round() {
 	// 2.68 2.68 <nil>
 	// 0.13 0.13 <nil>
 }
+
+// A patch now and rising upkeep: what each further year costs at its end, and
+// how long it is kept against 300 a year for a new riser.
+func ExampleDefender_Marginal() {
+	d := cost.Defender{Now: 300, Yearly: []float64{100, 180, 260, 400}, Rate: 6 * cost.Percent}
+	years, err := d.Marginal()
+	fmt.Printf("%.0f %v\n", years, err)
+	keep, err := d.KeepFor(300)
+	fmt.Println(keep.Years, err)
+	// Output:
+	// [418 180 260 400] <nil>
+	// 3 <nil>
+}
+
+// 450 for a patch against 2,400 for what lasts 20 years, at 5 %.
+func ExamplePatchOrReplace_Lives() {
+	l, err := cost.PatchOrReplace{Patch: decimal.NewFromInt(450), Replace: decimal.NewFromInt(2400), ReplaceLife: 20, Rate: 5 * cost.Percent}.Lives()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("repeated it must last %.1f years, put off the other %.1f\n", l.Repeating.Years, l.Deferring.Years)
+	// Output:
+	// repeated it must last 2.5 years, put off the other 4.3
+}
+
+func ExampleManDays() {
+	days, err := cost.ManDays(36)
+	fmt.Println(days, err)
+	// Output: 4.5 <nil>
+}

@@ -57,7 +57,7 @@ func (l Line) Validate() error {
 }
 
 // Hours is the clock time of a labour line: labour hours by the crew. It is 0
-// for other lines.
+// for other lines. Source: common practice, as [Crew.Days].
 func (l Line) Hours() float64 {
 	if l.Class != riser.Labour || l.Crew == 0 {
 		return 0

@@ -91,7 +91,7 @@ func (p PumpOut) validate(b Band) error {
 	manway.Within(&faults, "Gallons", p.Gallons, 0, most)
 	manway.WithinCount(&faults, "Covers", len(p.Covers), 0, 100)
 	for i, c := range p.Covers {
-		manway.Within(&faults, "Covers["+strconv.Itoa(i)+"]", c, 0, 30*manway.Foot)
+		manway.Within(&faults, indexed("Covers", i), c, 0, 30*manway.Foot)
 	}
 	manway.Within(&faults, "Hose", p.Hose, 0, far)
 	manway.WithinCount(&faults, "Filters", p.Filters, 0, 100)

@@ -68,6 +68,9 @@ func TestPublishedFactors(t *testing.T) {
 			t.Fatalf("no factor %q", name)
 		}
 		row.Check(t, got)
+		if name == "F/P" && i <= 0.5 { // what 1 costs that rises so while one waits
+			row.Check(t, must(cost.WaitingCost{Now: decimal.NewFromInt(1), Years: float64(n), Escalation: i}.Price())(t).Later)
+		}
 	})
 }
 
@@ -94,6 +97,9 @@ func TestPublishedOneLife(t *testing.T) {
 		y := must(option(t, row).OneLife(cost.Usual, rate(t, row, "rate")))(t)
 		if row.Quantity == "worth" {
 			row.Check(t, y.PresentWorth)
+			if o := option(t, row); o.Forever && len(o.Events) == 0 {
+				row.Check(t, o.First.InexactFloat64()+o.Upkeep.InexactFloat64()*must(cost.Perpetuity(rate(t, row, "rate"), 1))(t))
+			}
 		} else {
 			row.Check(t, y.Annual)
 		}
@@ -155,6 +161,8 @@ func TestPublishedRates(t *testing.T) {
 		inflation := rate(t, row, "inflation")
 		if row.Quantity == "nominal rate" {
 			row.Check(t, 100*float64(rate(t, row, "real").Nominal(inflation)))
+			h := cost.Horizon{Years: 10, Rate: rate(t, row, "real"), Currency: "USD"}
+			row.Check(t, 100*float64(must(h.As(cost.Nominal, inflation))(t).Rate))
 			return
 		}
 		f := must(cost.DiscountFactors(inflation, int(row.Float(t, "years"))))(t)
@@ -209,6 +217,9 @@ func TestPublishedRanges(t *testing.T) {
 		r := cost.Range{Low: row.Float(t, "low"), Likely: row.Float(t, "likely"), High: row.Float(t, "high")}
 		m := must(r.ThreePoint())(t)
 		row.Check(t, map[string]float64{"mean": m.Mean, "sd": m.SD}[row.Quantity])
+		if row.Quantity == "mean" { // that of the shape which is drawn from too
+			row.Check(t, must(r.Moments())(t).Mean)
+		}
 	})
 	rows(t, "sum-").Each(t, func(t *testing.T, row reftable.Row) {
 		var parts []cost.Moments
@@ -235,7 +246,11 @@ func priceOf(t testing.TB, amount string, terms cost.Terms) cost.Estimate {
 
 func TestPublishedMarkups(t *testing.T) {
 	rows(t, "margin-").Each(t, func(t *testing.T, row reftable.Row) {
-		row.Check(t, must(cost.MarginOf(money(t, row, "markup")))(t).InexactFloat64())
+		margin := must(cost.MarginOf(money(t, row, "markup")))(t)
+		row.Check(t, margin.InexactFloat64())
+		if back := must(cost.MarkupOf(margin))(t); back.Sub(money(t, row, "markup")).Abs().GreaterThan(decimal.New(1, -8)) {
+			t.Errorf("the margin of %s is the markup %s", row.Input(t, "markup"), back)
+		}
 	})
 	check := func(t *testing.T, row reftable.Row) {
 		terms := cost.Terms{ProfitPercent: money(t, row, "profit"), OverheadPercent: money(t, row, "overhead")}
@@ -314,6 +329,7 @@ func TestPublishedLabour(t *testing.T) {
 			return
 		}
 		row.Check(t, l.Quantity)
+		row.Check(t, l.Hours()*2) // of a crew of two
 	})
 	rows(t, "crew-").Each(t, func(t *testing.T, row reftable.Row) {
 		c := cost.Crew{People: int(row.Float(t, "people")), Availability: row.Float(t, "availability"), Hours: row.Float(t, "hours")}
@@ -343,6 +359,11 @@ func TestPublishedSupplies(t *testing.T) {
 		t.Fatal("no such supply")
 		return cost.Supply{}
 	}
+	reftable.Load(t, "riser.csv").With("quantity", "bag yield").Each(t, func(t *testing.T, row reftable.Row) {
+		var m manway.Mass
+		row.Read(t, "bag", &m)
+		row.Check(t, must(cost.MixVolume(m))(t).In(manway.CubicFoot))
+	})
 	rows(t, "bulk-").Each(t, func(t *testing.T, row reftable.Row) { row.Check(t, supply(t, row).Bulking) })
 	rows(t, "waste-").Each(t, func(t *testing.T, row reftable.Row) { row.Check(t, supply(t, row).WastePercent) })
 }

@@ -111,8 +111,11 @@ func checkItem(faults *manway.InputErrors, list string, i int, field string, v, 
 	if v >= lo && v <= hi {
 		return true
 	}
-	return checkFloat(faults, list+"["+strconv.Itoa(i)+"]"+field, v, lo, hi)
+	return checkFloat(faults, indexed(list, i)+field, v, lo, hi)
 }
+
+// indexed is the name of an item of a list: Weights[2].
+func indexed(list string, i int) string { return list + "[" + strconv.Itoa(i) + "]" }
 
 // quantityPlaces is how many decimals of a quantity are priced. A billionth of
 // a unit is far below what anything here is measured in, and takes the noise of

@@ -3,7 +3,6 @@ package cost
 import (
 	"math/big"
 	"slices"
-	"strconv"
 
 	"github.com/shopspring/decimal"
 
@@ -30,7 +29,7 @@ func Shares(total decimal.Decimal, c Currency, weights []decimal.Decimal) ([]dec
 	}
 	some := false
 	for i, w := range weights {
-		if checkNotNegative(&faults, "Weights["+strconv.Itoa(i)+"]", w) && !w.IsZero() {
+		if checkNotNegative(&faults, indexed("Weights", i), w) && !w.IsZero() {
 			some = true
 		}
 	}

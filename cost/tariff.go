@@ -21,12 +21,10 @@ type Crossing struct {
 // each part 0 to 1e12. Source: common practice, two straight lines that cross.
 func (t Tariff) EqualTo(o Tariff) (Crossing, bool, error) {
 	var faults manway.InputErrors
-	for _, v := range [...]struct {
-		field string
-		value float64
-	}{{"Fixed", t.Fixed}, {"Each", t.Each}, {"Other.Fixed", o.Fixed}, {"Other.Each", o.Each}} {
-		checkFloat(&faults, v.field, v.value, 0, 1e12)
-	}
+	checkFloat(&faults, "Fixed", t.Fixed, 0, 1e12)
+	checkFloat(&faults, "Each", t.Each, 0, 1e12)
+	checkFloat(&faults, "Other.Fixed", o.Fixed, 0, 1e12)
+	checkFloat(&faults, "Other.Each", o.Each, 0, 1e12)
 	if err := faults.Err(); err != nil {
 		return Crossing{}, false, err
 	}
