@@ -88,3 +88,58 @@ func TestBrittleWall(t *testing.T) {
 		}
 	}
 }
+
+// A tire half over an opening, the lid handing its half to the rim, bends the roof
+// more than one beside the opening: the place that is told does no less than one
+// on the middle of any side of it.
+func TestHalfOverAnOpening(t *testing.T) {
+	for _, a := range []Access{
+		{Along: 44 * in, Across: 6 * in, Length: 22 * in, Width: 18 * in},
+		{Along: 30 * in, Length: 24 * in, Width: 24 * in},
+		{Along: 60 * in, Length: 24 * in, Width: 20 * in},
+		{Along: 60 * in, Across: -14 * in, Length: 20 * in, Width: 20 * in},
+		{Along: 80 * in, Across: 10 * in, Length: 16 * in, Width: 24 * in},
+	} {
+		halfOver(t, a)
+	}
+}
+
+func halfOver(t *testing.T, a Access) {
+	t.Helper()
+	tk, err := New(Spec{Shape: Box{Length: 120 * in, Width: 54 * in, Height: 50 * in}, Wall: 4 * in, Roof: 5 * in, Floor: 4 * in, Access: []Access{a}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := RoofCase{Concrete: strongConcrete, Steel: Steel{Inside: Mesh(bar(0.5, 6, 0.75))}, Wheels: []manway.Wheel{manway.TruckWheel}}
+	r := roofOf(t, &tk, c)
+	pieces, err := tk.pieces(&c)
+	if err != nil {
+		t.Fatal(err)
+	}
+	p := &pieces[0]
+	m, err := movingOf(manway.TruckWheel, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	rest := tk.resting(p, c.Now, &c)
+	var s plate.Solver
+	if err := s.Factor(&p.slab, plate.Mesh{Scale: 1}); err != nil {
+		t.Fatal(err)
+	}
+	o := p.slab.Openings[0]
+	for _, at := range []plate.Point{
+		{X: o.X - 1e-3, Y: o.Y + o.Width/2}, {X: o.X + o.Length + 1e-3, Y: o.Y + o.Width/2},
+		{X: o.X + o.Length/2, Y: o.Y - 1e-3}, {X: o.X + o.Length/2, Y: o.Y + o.Width + 1e-3},
+	} {
+		for _, turned := range []bool{false, true} {
+			var f plate.Field
+			if err := s.Solve(&f, m.put(rest.loads(1.2), &p.slab, standing{at, turned}, 1.6)); err != nil {
+				t.Fatal(err)
+			}
+			here := pulls(&f, &p.strength, nil, insideFace, p.overPartition)[insideFace][0].use
+			if told := r.Loadings[3].use; told < 0.95*here {
+				t.Errorf("%v by %v: at %v, turned %v, Use %g; told is %g", a.Length, a.Width, at, turned, here, told)
+			}
+		}
+	}
+}

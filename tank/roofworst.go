@@ -62,9 +62,10 @@ func (m *moving) put(list []plate.Load, s *plate.Slab, at standing, factor float
 	return clip(list, s, x, y, lx, ly, pressure)
 }
 
-// clip appends the part of a pressed rectangle that is on the slab, if any; a
-// part that lies wholly over an opening bears on its lid, and is left to the
-// place beside it.
+// clip appends the part of a pressed rectangle that is on the slab, if any. Where
+// it lies half over an opening, what stands on the lid goes to the rim beside it:
+// all of it presses on the part that is on the slab. Where its middle is over the
+// opening it is left to the place beside.
 func clip(list []plate.Load, s *plate.Slab, x, y, lx, ly, pressure float64) []plate.Load {
 	x0, x1 := math.Max(x-lx/2, 0), math.Min(x+lx/2, s.Length)
 	y0, y1 := math.Max(y-ly/2, 0), math.Min(y+ly/2, s.Width)
@@ -113,6 +114,7 @@ type look struct {
 	of    plate.Point
 	reach [][2]float64 // of the load's middle from the point: in its half sides, outwards
 	spans bool         // over an inner support: loads in the middles of the spans
+	rim   *plate.Point // of an opening: a load may stand half over it
 }
 
 // under is a load standing on the point, beside one flush with an edge.
@@ -121,6 +123,9 @@ var (
 	flushX = [][2]float64{{1, 0}, {1, -1}, {1, 1}}
 	flushY = [][2]float64{{0, 1}, {-1, 1}, {1, 1}}
 )
+
+// onRim is how far outside the rim a load stands that is half over it.
+const onRim = 1e-3
 
 // looks are an even net, the lines of inner supports, and the rims of the
 // openings half a thickness outside them: corners and middles of the sides.
@@ -146,11 +151,17 @@ func (w *search) looks() []look {
 		for k := range 8 {
 			sin, cos := math.Sincos(float64(k) * math.Pi / 4)
 			sx, sy := sign(cos), sign(sin)
-			at := plate.Point{X: cx + sx*(rx+out), Y: cy + sy*(ry+out)}
+			diagonal := sx != 0 && sy != 0
+			outside := func(out float64) plate.Point {
+				if diagonal {
+					return plate.Point{X: cx + sx*(corner*rx+out*math.Sqrt2/2), Y: cy + sy*(corner*ry+out*math.Sqrt2/2)}
+				}
+				return plate.Point{X: cx + sx*(rx+out), Y: cy + sy*(ry+out)}
+			}
+			rim := outside(onRim)
 			reach := flushX
 			switch {
-			case sx != 0 && sy != 0:
-				at = plate.Point{X: cx + sx*(corner*rx+out*math.Sqrt2/2), Y: cy + sy*(corner*ry+out*math.Sqrt2/2)}
+			case diagonal:
 				reach = [][2]float64{{sx, sy}, {sx, -sy}, {-sx, sy}, {sx, 0}, {0, sy}}
 			case sx == 0:
 				reach = flushY
@@ -158,7 +169,7 @@ func (w *search) looks() []look {
 			if sx < 0 && sy == 0 || sy < 0 && sx == 0 {
 				reach = [][2]float64{{-reach[0][0], -reach[0][1]}, {-reach[1][0], -reach[1][1]}, {-reach[2][0], -reach[2][1]}}
 			}
-			list = append(list, look{of: at, reach: reach})
+			list = append(list, look{of: outside(out), reach: reach, rim: &rim})
 		}
 	}
 	return list
@@ -181,6 +192,9 @@ func (w *search) places(l look, m *moving) []standing {
 		}
 		for _, r := range l.reach {
 			list = append(list, standing{plate.Point{X: l.of.X + r[0]*lx, Y: l.of.Y + r[1]*ly}, turn == 1})
+		}
+		if l.rim != nil {
+			list = append(list, standing{*l.rim, turn == 1})
 		}
 		if l.spans {
 			for _, part := range [...]float64{0.35, 0.5, 0.65} {
@@ -209,12 +223,21 @@ func (w *search) use(of plate.Point, m *moving, at standing, dead plate.Moment) 
 		if !ok {
 			continue
 		}
+		var sum plate.Moment
+		on := 0.0 // points that are not over an opening: they carry all
 		for _, q := range [...][2]float64{{-gaussPoint, -gaussPoint}, {-gaussPoint, gaussPoint}, {gaussPoint, -gaussPoint}, {gaussPoint, gaussPoint}} {
 			point := plate.Point{X: p.X + q[0]*p.Length, Y: p.Y + q[1]*p.Width}
+			if !onSlab(&w.p.slab, point.X, point.Y) {
+				continue
+			}
 			v := w.in.At(point)
-			live.X += p.Force / 4 * v.X
-			live.Y += p.Force / 4 * v.Y
-			live.XY += p.Force / 4 * v.XY
+			sum.X, sum.Y, sum.XY = sum.X+v.X, sum.Y+v.Y, sum.XY+v.XY
+			on++
+		}
+		if on > 0 {
+			live.X += p.Force / on * sum.X
+			live.Y += p.Force / on * sum.Y
+			live.XY += p.Force / on * sum.XY
 		}
 	}
 	f := manway.DeadLive.Factors()
