@@ -2,6 +2,7 @@ package tank
 
 import (
 	"math"
+	"sync"
 
 	"manway.example/manway"
 	"manway.example/manway/internal/plate"
@@ -125,7 +126,8 @@ func (t *Tank) Roof(c RoofCase) (RoofStrength, error) {
 		r.NotJudged = []manway.Check{{Name: "roof", Reason: reason}}
 		return r, nil
 	}
-	j := roofJudge{t: t, c: &c, r: &r}
+	j := roofJudge{t: t, c: &c, r: &r, workplace: workplaces.Get().(*workplace)}
+	defer workplaces.Put(j.workplace)
 	if err := j.run(); err != nil {
 		return RoofStrength{}, err
 	}
@@ -150,11 +152,19 @@ type roofJudge struct {
 	r      *RoofStrength
 	after  *RoofLoad // the load that is judged: planned where there is a plan
 	moving []moving
+	kept   []kept // where each loading of the result stands
+	*workplace
+}
+
+// workplace is the memory in which roofs are solved, used again from one to the
+// next: nothing of what it held before counts.
+type workplace struct {
 	solver plate.Solver
 	field  plate.Field // of the loading at hand
 	dead   plate.Field // of what rests there, unfactored
-	kept   []kept      // where each loading of the result stands
 }
+
+var workplaces = sync.Pool{New: func() any { return new(workplace) }}
 
 // kept is the piece, its supports and the place from which a loading was kept.
 type kept struct {

@@ -82,8 +82,8 @@ func (j *roofJudge) bending(l *Loading, name string, kinds [2]pull, combination 
 			name += ", where the steel does not count"
 		}
 		dead := 0.0
-		if v, ok := j.dead.At(p.at.X, p.at.Y); ok {
-			all := measuresOf(v.M)
+		if v, ok := j.dead.MomentAt(p.at.X, p.at.Y); ok {
+			all := measuresOf(v)
 			dead = p.of(&all, insideFace)
 		}
 		c := manway.Check{
@@ -170,8 +170,8 @@ func sectionShear(f *plate.Field, s *plate.Slab, axis plate.Axis, at, from, to f
 		if axis == plate.Y {
 			x, y = b, at
 		}
-		v, _ := f.At(x, y)
-		return v.M.XY / (to - from)
+		m, _ := f.MomentAt(x, y)
+		return m.XY / (to - from)
 	}
 	if from == 0 && s.Edges[low] == plate.Free {
 		q += twist(0)

@@ -310,7 +310,7 @@ func (w *search) worst(list []moving, dead *plate.Field) [][2]best {
 		if !w.influence(l.of) {
 			continue
 		}
-		v, _ := dead.At(l.of.X, l.of.Y)
+		v, _ := dead.MomentAt(l.of.X, l.of.Y)
 		for k := range list {
 			for _, at := range w.places(l, &list[k]) {
 				if onSlab(&w.p.slab, at.X, at.Y) {
@@ -318,7 +318,7 @@ func (w *search) worst(list []moving, dead *plate.Field) [][2]best {
 					if at.turned {
 						way = &found[k][1]
 					}
-					way.keep(at, w.use(l.of, &list[k], at, v.M), w.step)
+					way.keep(at, w.use(l.of, &list[k], at, v), w.step)
 				}
 			}
 		}

@@ -28,7 +28,7 @@ func TestWorstPlaceByBruteForce(t *testing.T) {
 		}
 		p := &pieces[0]
 		p.slab.Lines = tk.supports(p, c.Contact)
-		j := roofJudge{t: tk, c: &c, r: &RoofStrength{}, after: &c.Now}
+		j := roofJudge{t: tk, c: &c, r: &RoofStrength{}, after: &c.Now, workplace: new(workplace)}
 		if err := j.loadings(); err != nil {
 			t.Fatal(err)
 		}

@@ -174,30 +174,27 @@ type measure struct {
 // measures are all the measures of one moment: for the face that a positive
 // moment pulls (0) and the other (1), those of Wood and Armer by direction and
 // the principal one.
-type measures [2]struct {
-	bars      [2]float64
-	principal float64
-}
+type measures [2][3]float64
 
-func measuresOf(v plate.Moment) (m measures) {
-	diff := (v.X - v.Y) / 2
-	mean, half := (v.X+v.Y)/2, math.Sqrt(diff*diff+v.XY*v.XY)
+const principal = 2
+
+func measuresOf(v plate.Moment) measures {
+	mean, diff := (v.X+v.Y)/2, (v.X-v.Y)/2
+	half := math.Sqrt(diff*diff + v.XY*v.XY)
 	sag, hog := v.WoodArmer()
-	m[0].bars, m[0].principal = sag, mean+half
-	m[1].bars, m[1].principal = [2]float64{-hog[0], -hog[1]}, half-mean
-	return m
+	return measures{{sag[0], sag[1], mean + half}, {-hog[0], -hog[1], half - mean}}
 }
 
 // of picks a measure; far is the face that a positive moment pulls.
 func (m measure) of(all *measures, far int) float64 {
-	side := &all[0]
+	side, kind := 0, m.dir
 	if m.face != far {
-		side = &all[1]
+		side = 1
 	}
 	if m.principal {
-		return side.principal
+		kind = principal
 	}
-	return side.bars[m.dir]
+	return all[side][kind]
 }
 
 // pull is the greatest Use that a field of moments makes of a face, apart for
@@ -245,23 +242,37 @@ func (s *strength) measured(face, dir int) (measure, float64) {
 // the section counts as, or has plain, for comparison. near tells where the face
 // away from far is judged; nil is everywhere.
 func pulls(f *plate.Field, s *strength, zones []zone, far int, near func(plate.Point) bool) (worst [2][2]pull) {
+	var judged [2][2]struct {
+		measure
+		capacity float64
+	}
+	var last *strength // the one that judged is of
 	f.Scan(func(p plate.Point, v plate.Moment) {
 		here := strengthAt(p, s, zones)
+		if here != last {
+			last = here
+			for face := range 2 {
+				for dir := range 2 {
+					by := &judged[face][dir]
+					by.measure, by.capacity = here.measured(face, dir)
+				}
+			}
+		}
 		all := measuresOf(v)
 		for face := range 2 {
 			if face != far && near != nil && !near(p) {
 				continue
 			}
 			for dir := range 2 {
-				m, capacity := here.measured(face, dir)
+				by := &judged[face][dir]
 				kind := 0
-				if m.principal {
+				if by.principal {
 					kind = 1
 				}
 				w := &worst[face][kind]
-				demand := m.of(&all, far)
-				if use := demand / capacity; more(use, w.use) {
-					*w = pull{m, use, demand, &here.bend[face][dir], p}
+				demand := by.of(&all, far)
+				if use := demand / by.capacity; more(use, w.use) {
+					*w = pull{by.measure, use, demand, &here.bend[face][dir], p}
 				}
 			}
 		}

@@ -3,8 +3,6 @@ package plate
 import (
 	"errors"
 	"math"
-
-	"gonum.org/v1/gonum/blas"
 )
 
 // ErrTips is the error for loads under which a slab on bearing-only supports has
@@ -196,8 +194,8 @@ func (s *Solver) settle(v []float64) bool {
 	for a, row := range s.loose[:m] {
 		x[a] = s.seatLoad[row]
 	}
-	kernel.Dtrsv(blas.Lower, blas.NoTrans, blas.NonUnit, m, s.seatK, n, x, 1)
-	kernel.Dtrsv(blas.Lower, blas.Trans, blas.NonUnit, m, s.seatK, n, x, 1)
+	solveLower(s.seatK, x, m, n)
+	solveUpper(s.seatK, x, m, n)
 	for a, row := range s.loose[:m] {
 		v[row] = x[a]
 	}

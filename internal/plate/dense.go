@@ -62,6 +62,62 @@ func solveRows(l, b []float64, m, n, e int) {
 	}
 }
 
+// solveLower solves l y = x in place, l the n by n lower triangle with rows ld
+// apart: four rows at a time, for n is small in most fronts and a call per row, as
+// the library's Dtrsv makes, costs more than the row.
+func solveLower(l, x []float64, n, ld int) {
+	i := 0
+	for ; i+4 <= n; i += 4 {
+		r0, r1, r2, r3 := l[i*ld:][:i+4], l[(i+1)*ld:][:i+4], l[(i+2)*ld:][:i+4], l[(i+3)*ld:][:i+4]
+		own := x[i:][:4]
+		s0, s1, s2, s3 := own[0], own[1], own[2], own[3]
+		for k, v := range x[:i] {
+			s0 -= r0[k] * v
+			s1 -= r1[k] * v
+			s2 -= r2[k] * v
+			s3 -= r3[k] * v
+		}
+		s0 /= r0[i]
+		s1 = (s1 - r1[i]*s0) / r1[i+1]
+		s2 = (s2 - r2[i]*s0 - r2[i+1]*s1) / r2[i+2]
+		s3 = (s3 - r3[i]*s0 - r3[i+1]*s1 - r3[i+2]*s2) / r3[i+3]
+		own[0], own[1], own[2], own[3] = s0, s1, s2, s3
+	}
+	for ; i < n; i++ {
+		row, s := l[i*ld:][:i+1], x[i]
+		for k, v := range x[:i] {
+			s -= row[k] * v
+		}
+		x[i] = s / row[i]
+	}
+}
+
+// solveUpper solves l' y = x in place.
+func solveUpper(l, x []float64, n, ld int) {
+	i := n
+	for ; i%4 > 0; i-- {
+		row := l[(i-1)*ld:][:i]
+		v := x[i-1] / row[i-1]
+		x[i-1] = v
+		for k, w := range row[:i-1] {
+			x[k] -= w * v
+		}
+	}
+	for i -= 4; i >= 0; i -= 4 {
+		r0, r1, r2, r3 := l[i*ld:][:i+4], l[(i+1)*ld:][:i+4], l[(i+2)*ld:][:i+4], l[(i+3)*ld:][:i+4]
+		own := x[i:][:4]
+		v3 := own[3] / r3[i+3]
+		v2 := (own[2] - r3[i+2]*v3) / r2[i+2]
+		v1 := (own[1] - r3[i+1]*v3 - r2[i+1]*v2) / r1[i+1]
+		v0 := (own[0] - r3[i]*v3 - r2[i]*v2 - r1[i]*v1) / r0[i]
+		own[0], own[1], own[2], own[3] = v0, v1, v2, v3
+		rest := x[:i]
+		for k := range rest {
+			rest[k] -= r0[k]*v0 + r1[k]*v1 + r2[k]*v2 + r3[k]*v3
+		}
+	}
+}
+
 // subtractOuter subtracts l l' (l is r by e, its rows ldl apart) from the lower
 // triangle of the r by r matrix u.
 func subtractOuter(u []float64, r, ldu int, l []float64, e, ldl int) {

@@ -131,7 +131,7 @@ func (s *Solver) forward(v []float64) {
 			continue
 		}
 		p := s.panels[f.panel:]
-		kernel.Dtrsv(blas.Lower, blas.NoTrans, blas.NonUnit, f.e, p, f.e, own, 1)
+		solveLower(p, own, f.e, f.e)
 		r := s.onward(f, len(v))
 		if r == 0 {
 			continue
@@ -169,7 +169,7 @@ func (s *Solver) backward(v []float64) {
 			}
 			kernel.Dgemv(blas.Trans, r, f.e, -1, p[f.e*f.e:], f.e, w, 1, 1, own, 1)
 		}
-		kernel.Dtrsv(blas.Lower, blas.Trans, blas.NonUnit, f.e, p, f.e, own, 1)
+		solveUpper(p, own, f.e, f.e)
 	}
 }
 

@@ -233,18 +233,36 @@ func (f *Field) momentFrom(c int, x, y *stencil, p Point) Moment {
 // an opening. On a line where moments jump (a change of thickness) it takes the
 // side with the smaller coordinates.
 func (f *Field) At(x, y float64) (v Value, ok bool) {
-	s := f.solver
+	i, j, ok := f.solver.cellAt(x, y)
+	if !ok {
+		return v, false
+	}
+	return Value{f.raw(i, j, x, y)[0], f.momentIn(i, j, Point{x, y})}, true
+}
+
+// MomentAt is the moment of At.
+func (f *Field) MomentAt(x, y float64) (m Moment, ok bool) {
+	i, j, ok := f.solver.cellAt(x, y)
+	if !ok {
+		return m, false
+	}
+	return f.momentIn(i, j, Point{x, y}), true
+}
+
+// cellAt is the cell of slab that holds x, y, if there is one.
+func (s *Solver) cellAt(x, y float64) (i, j int, ok bool) {
 	if s == nil || !s.slab.onSlab(x, y) {
-		return v, false
+		return 0, 0, false
 	}
-	i, j := s.slabCell(x, y)
-	if !s.isSlab(i, j) {
-		return v, false
-	}
-	v.W = f.raw(i, j, x, y)[0]
-	sx, sy := s.sources(i, j, Point{x, y}, s.x.stencilAt(i, x), s.y.stencilAt(j, y))
-	v.M = f.momentFrom(i*s.y.cells()+j, &sx, &sy, Point{x, y})
-	return v, true
+	i, j = s.slabCell(x, y)
+	return i, j, s.isSlab(i, j)
+}
+
+// momentIn is the moment at p in cell i, j.
+func (f *Field) momentIn(i, j int, p Point) Moment {
+	s := f.solver
+	x, y := s.sources(i, j, p, s.x.stencilAt(i, p.X), s.y.stencilAt(j, p.Y))
+	return f.momentFrom(i*s.y.cells()+j, &x, &y, p)
 }
 
 // lift reports where bearings have opened.

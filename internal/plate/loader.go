@@ -155,31 +155,56 @@ func (l *loader) pressure(r Rect, p0, px, py float64) {
 		return
 	}
 	for i := s.x.find(r.X0); i <= s.x.find(r.X1); i++ {
+		nx, xnx := s.x.integrals(i, r.X0, r.X1)
 		for j := s.y.find(r.Y0); j <= s.y.find(r.Y1); j++ {
 			c := i*s.y.cells() + j
-			cell := s.cellRect(c)
-			part := Rect{max(r.X0, cell.X0), max(r.Y0, cell.Y0), min(r.X1, cell.X1), min(r.Y1, cell.Y1)}
-			if s.kind[c] == void || !(part.X1 > part.X0 && part.Y1 > part.Y0) {
-				continue
-			}
-			if s.kind[c] == solid {
-				s.strips = s.strips[:0]
-				for g := range gauss4 {
-					s.strips = append(s.strips, strip{part.X0 + (part.X1-part.X0)*gauss4[g],
-						(part.X1 - part.X0) * weight4[g], part.Y0, part.Y1})
+			switch s.kind[c] {
+			case solid:
+				ny, yny := s.y.integrals(j, r.Y0, r.Y1)
+				for q := range ny {
+					yny[q] = p0*ny[q] + py*yny[q]
 				}
-			} else {
-				s.solidStrips(part)
+				l.spread(i, j, 1, &nx, &yny)
+				if px != 0 {
+					l.spread(i, j, px, &xnx, &ny)
+				}
+			case cut:
+				l.cutPressure(i, j, r, p0, px, py)
 			}
-			l.cellPressure(i, j, &cell, p0, px, py)
 		}
 	}
 }
 
-// cellPressure integrates a pressure over the strips of a cell.
-func (l *loader) cellPressure(i, j int, cell *Rect, p0, px, py float64) {
+// integrals are those of the Hermite functions of interval i over its part from lo
+// to hi, and of the functions times the coordinate.
+func (a *axisGrid) integrals(i int, lo, hi float64) (n, cn [4]float64) {
+	at, h := a.lines[i], a.lines[i+1]-a.lines[i]
+	lo, hi = max(lo, at), min(hi, a.lines[i+1])
+	if !(hi > lo) {
+		return n, cn
+	}
+	for g := range gauss4 {
+		c := lo + (hi-lo)*gauss4[g]
+		f, _, _ := hermite((c-at)/h, h)
+		for k := range f {
+			n[k] += weight4[g] * (hi - lo) * f[k]
+			cn[k] += weight4[g] * (hi - lo) * c * f[k]
+		}
+	}
+	return n, cn
+}
+
+// cutPressure integrates a pressure over the solid part of a cut cell in r.
+func (l *loader) cutPressure(i, j int, r Rect, p0, px, py float64) {
+	s := l.s
+	cell := s.cellRect(i*s.y.cells() + j)
+	part := Rect{max(r.X0, cell.X0), max(r.Y0, cell.Y0), min(r.X1, cell.X1), min(r.Y1, cell.Y1)}
+	if !(part.X1 > part.X0 && part.Y1 > part.Y0) {
+		return
+	}
+	s.solidStrips(part)
 	hx, hy := cell.X1-cell.X0, cell.Y1-cell.Y0
-	for _, st := range l.s.strips {
+	for _, st := range s.strips {
 		nx, _, _ := hermite((st.x-cell.X0)/hx, hx)
 		var sum [4]float64
 		for g := range gauss4 {

@@ -2,8 +2,6 @@ package plate
 
 import (
 	"math"
-
-	"gonum.org/v1/gonum/blas"
 )
 
 // Reactions are the upward forces of the supports on the slab, N. The force at a
@@ -176,8 +174,8 @@ func (f *Field) runForce(side int, a *axisGrid, run []int32, m0 int, out []Inten
 	if !factorPanel(k, n, n, n) {
 		return out
 	}
-	kernel.Dtrsv(blas.Lower, blas.NoTrans, blas.NonUnit, n, k, n, v, 1)
-	kernel.Dtrsv(blas.Lower, blas.Trans, blas.NonUnit, n, k, n, v, 1)
+	solveLower(k, v, n, n)
+	solveUpper(k, v, n, n)
 	for m, node := range run {
 		x, y := s.place(int(node))
 		out = append(out, Intensity{Point{x, y}, v[2*m]})
@@ -243,12 +241,12 @@ func (f *Field) Shear(axis Axis, at, from, to float64) (q float64, ok bool) {
 		if axis == Y {
 			x, y = b, a
 		}
-		v, on := f.At(x, y)
+		m, on := f.MomentAt(x, y)
 		ok = ok && on
 		if axis == Y {
-			return v.M.Y, v.M.XY
+			return m.Y, m.XY
 		}
-		return v.M.X, v.M.XY
+		return m.X, m.XY
 	}
 	// The parabola through three moments has this derivative at the section.
 	h := (hi - lo) / 2

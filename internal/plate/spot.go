@@ -100,10 +100,7 @@ func (s *Solver) circleSpots(c Point, r float64, n int) {
 	for k := range n {
 		sin, cos := math.Sincos(2 * math.Pi * float64(k) / float64(n))
 		p := Point{c.X + r*cos, c.Y + r*sin}
-		if !s.slab.onSlab(p.X, p.Y) {
-			continue
-		}
-		if i, j := s.slabCell(p.X, p.Y); s.isSlab(i, j) {
+		if i, j, ok := s.cellAt(p.X, p.Y); ok {
 			s.addSpot(i, j, -1, -1, p, s.x.stencilAt(i, p.X), s.y.stencilAt(j, p.Y))
 		}
 	}

@@ -21,11 +21,8 @@ func (s *Solver) Surfaces(in *Surfaces, at Point) error {
 // size; this is a quick one.
 func (in *Surfaces) At(p Point) (m Moment) {
 	s := in.of[0].field.solver
-	if s == nil || !s.ready || !s.slab.onSlab(p.X, p.Y) {
-		return m
-	}
-	i, j := s.slabCell(p.X, p.Y)
-	if !s.isSlab(i, j) {
+	i, j, ok := s.cellAt(p.X, p.Y)
+	if !ok || !s.ready {
 		return m
 	}
 	nx, _, _ := hermite((p.X-s.x.lines[i])/(s.x.lines[i+1]-s.x.lines[i]), s.x.lines[i+1]-s.x.lines[i])

@@ -1,6 +1,9 @@
 package plate
 
-import "slices"
+import (
+	"math"
+	"slices"
+)
 
 // Nested dissection (A. George, "Nested dissection of a regular finite element
 // mesh", 1973): the slab is halved again and again by lines of the grid. The
@@ -67,38 +70,58 @@ func (s *Solver) plan() {
 // halve adds the fronts of a rectangle of cells, halves first, and numbers the
 // unknowns that are eliminated in each.
 func (s *Solver) halve(i0, i1, j0, j1, depth, side int) int {
-	left, right := -1, -1
-	wide, high := i1-i0, j1-j0
-	switch {
+	f := front{i0: i0, i1: i1, j0: j0, j1: j1, left: -1, right: -1, depth: depth, side: side}
+	own := [4]int{i0, i1, j0, j1} // the nodes from which unknowns are eliminated
+	switch wide, high := i1-i0, j1-j0; {
 	case wide <= leafCells && high <= leafCells:
 	case wide >= high:
-		m := (i0 + i1) / 2
-		left = s.halve(i0, m, j0, j1, depth+1, 0)
-		right = s.halve(m, i1, j0, j1, depth+1, 1)
+		m := s.cutAt(X, i0, i1, j0, j1)
+		f.left = s.halve(i0, m, j0, j1, depth+1, 0)
+		f.right = s.halve(m, i1, j0, j1, depth+1, 1)
+		own[0], own[1] = m, m
 	default:
-		m := (j0 + j1) / 2
-		left = s.halve(i0, i1, j0, m, depth+1, 0)
-		right = s.halve(i0, i1, m, j1, depth+1, 1)
+		m := s.cutAt(Y, j0, j1, i0, i1)
+		f.left = s.halve(i0, i1, j0, m, depth+1, 0)
+		f.right = s.halve(i0, i1, m, j1, depth+1, 1)
+		own[2], own[3] = m, m
 	}
-	f := front{i0: i0, i1: i1, j0: j0, j1: j1, left: left, right: right,
-		depth: depth, side: side, first: len(s.order)}
-	k := len(s.fronts)
-	switch {
-	case left < 0:
-		s.eliminate(&f, i0, i1, j0, j1)
-	case wide >= high:
-		m := (i0 + i1) / 2
-		s.eliminate(&f, m, m, j0, j1)
-	default:
-		m := (j0 + j1) / 2
-		s.eliminate(&f, i0, i1, m, m)
-	}
+	f.first = len(s.order)
+	s.eliminate(&f, own[0], own[1], own[2], own[3])
 	f.e = len(s.order) - f.first
-	if left >= 0 {
-		s.fronts[left].parent, s.fronts[right].parent = k, k
+	k := len(s.fronts)
+	if f.left >= 0 {
+		s.fronts[f.left].parent, s.fronts[f.right].parent = k, k
 	}
 	s.fronts = append(s.fronts, f)
 	return k
+}
+
+// cutAt is the line between lo and hi on which a rectangle is best halved: of
+// those near its middle the one with the fewest unknowns, such as one through an
+// opening.
+func (s *Solver) cutAt(axis Axis, lo, hi, from, to int) int {
+	middle := (lo + hi) / 2
+	best, least := middle, math.MaxInt
+	for off := range (hi-lo)/6 + 1 {
+		for _, m := range [2]int{middle - off, middle + off} {
+			n := 0
+			for k := from; k <= to; k++ {
+				node := s.node(m, k)
+				if axis == Y {
+					node = s.node(k, m)
+				}
+				for u := range 4 {
+					if s.state[4*node+u] == unknown {
+						n++
+					}
+				}
+			}
+			if n < least {
+				best, least = m, n
+			}
+		}
+	}
+	return best
 }
 
 // eliminate numbers the unknowns of nodes i0..i1, j0..j1 that no rectangle
