@@ -23,8 +23,11 @@ func (s *Solver) factor() error {
 		m := f.e + f.r
 		p := s.panels[f.panel:][:m*f.e]
 		clear(p)
-		u := zeroed(s.updates[2*f.depth+f.side], f.r*f.r)
+		u := resize(s.updates[2*f.depth+f.side], f.r*f.r)
 		s.updates[2*f.depth+f.side] = u
+		for i := range f.r { // its lower triangle is all that counts
+			clear(u[i*f.r:][:i+1])
+		}
 		if f.left < 0 {
 			s.assemble(f, p, u)
 		} else {

@@ -162,16 +162,32 @@ func (a *axisGrid) stencilAt(i int, c float64) stencil {
 	case high:
 		st = stencil{from: 2 * i, count: 4}
 	}
-	g := a.gauss[st.from:][:st.count]
-	for k := range g {
-		st.weight[k] = 1
-		for l := range g {
-			if l != k {
-				st.weight[k] *= (c - g[l]) / (g[k] - g[l])
+	if st.count == 2 {
+		return a.own(i, c)
+	}
+	scale := &a.scale[st.from/2]
+	g := a.gauss[st.from:][:4]
+	d0, d1, d2, d3 := c-g[0], c-g[1], c-g[2], c-g[3]
+	st.weight = [4]float64{scale[0] * d1 * d2 * d3, scale[1] * d0 * d2 * d3, scale[2] * d0 * d1 * d3, scale[3] * d0 * d1 * d2}
+	return st
+}
+
+// lagrange fills in, for the four Gauss lines from each interval on, what makes
+// each of Lagrange's polynomials through them 1 on its own line.
+func (a *axisGrid) lagrange() {
+	a.scale = resize(a.scale, a.cells()-1)
+	for i := range a.scale {
+		g := a.gauss[2*i:][:4]
+		for k := range g {
+			p := 1.0
+			for l := range g {
+				if l != k {
+					p *= g[k] - g[l]
+				}
 			}
+			a.scale[i][k] = 1 / p
 		}
 	}
-	return st
 }
 
 // own is the stencil of the interval's own two lines.

@@ -27,6 +27,7 @@ type axisGrid struct {
 	forms   []forms   // of each interval
 	gauss   []float64 // two Gauss points an interval
 	shapes  []shapes  // at the Gauss points
+	scale   [][4]float64
 	halves  []stencil // at the start, middle and end of each interval
 
 	breaks   []float64
@@ -105,6 +106,7 @@ func (a *axisGrid) divide(base, scale float64, graded bool) {
 			sh.n, sh.d, sh.dd = hermite(xi, h)
 		}
 	}
+	a.lagrange()
 	a.halves = resize(a.halves, 3*n)
 	for k := range a.halves {
 		i := k / 3
