@@ -36,6 +36,7 @@ const (
 	AssumedFriction
 	AssumedCover
 	AssumedYearRound
+	AssumedDullConcrete
 	endOfAssumptions
 )
 
@@ -59,6 +60,7 @@ var assumptions = [...]Assumption{
 	{"friction", "a range of friction between lid and seat", "the pull at which the lid begins to slide"},
 	{"cover", "steel cover of the usual depth", "cover depth where a bar shows"},
 	{"year-round", "residence all year", "months of the year that the house is lived in"},
+	{"dull-concrete", "concrete that sounds dull, 0.4 in of its face not counted", "the sound of a hammer, the depth a screwdriver goes in, or the thickness at a worn and a protected place"},
 }
 
 // List is every assumption of the set.

@@ -1,5 +1,7 @@
 package manway
 
+import "math"
+
 // Concrete is the concrete of a lid, roof, wall or ring. The zero value is
 // concrete of which nothing is known.
 type Concrete struct {
@@ -89,6 +91,12 @@ func (r Reinforcement) Validate() error {
 		}
 	}
 	return faults.Err()
+}
+
+// WithArea is r with bars of a share of their area, 0 to 1: what corrosion left.
+func (r Reinforcement) WithArea(share float64) Reinforcement {
+	r.Diameter *= Length(math.Sqrt(min(max(share, 0), 1)))
+	return r
 }
 
 // WaterDensity is the working density of water in the trade's arithmetic, the

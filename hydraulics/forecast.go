@@ -16,6 +16,14 @@ type Measured struct {
 	LastKnown    Certainty      // about: half a year either way; owner says: a year
 	Visit        manway.Date    // of the measurement
 	Rule         Rule           // that says when to pump
+	Earlier      []PastReading  // readings since the last pump-out, oldest first; at most 20
+}
+
+// PastReading is the layers of the same compartments on an earlier day, nothing
+// having been pumped since.
+type PastReading struct {
+	Date         manway.Date
+	Compartments []Compartment // in the order of [Measured]; those without both layers say nothing
 }
 
 // Method says what a forecast rests on.
@@ -24,11 +32,12 @@ type Method uint8
 // The methods, best first after none.
 const (
 	NoMethod       Method = iota // nothing measured, and the table has no answer
+	ByTwoReadings                // sludge and scum between two readings of one filling
 	ByMeasuredRate               // sludge and scum since the last pump-out
 	ByTable                      // the household table
 )
 
-var methods = [...]string{"no answer", "measured rate", "household table"}
+var methods = [...]string{"no answer", "rate between two readings", "measured rate", "household table"}
 
 // String is the method in words.
 func (m Method) String() string { return manway.Word(methods[:], m) }
@@ -58,14 +67,18 @@ const measuringError = 1 * manway.Inch
 
 // Forecast is the next pump-out by the measured rate:
 //
-//	V(t) = V(now) × t/(visit - last)       sludge and scum each, from empty
+//	V(t) = V(now) × t/(visit - last)                                 from empty
+//	V(t) = V(now) + (V(now) - V(then)) × (t - visit)/(visit - then)  between two readings
 //
-// through the real shape of each compartment until the rule asks for pumping;
-// the compartment that asks first governs. Low and high have every layer an
-// inch thicker or thinner and the last date off by its certainty. Solids pack
-// with time, so that the straight line comes early rather than late (measured
-// in Ireland: Gray 1995). Where nothing was measured or no date is known there
-// is no answer; see [NextPumpOut] for the household table.
+// sludge and scum each, through the real shape of each compartment until the
+// rule asks for pumping; the compartment that asks first governs. The oldest
+// earlier reading of a compartment is taken, as far as there is more in it now;
+// fresh solids pack, so that a rate between two readings is nearer to that of the
+// years to come than one from empty. Low and high have every layer an inch thicker
+// or thinner, the other way at the earlier reading, and the last date off by its
+// certainty. Solids pack with time, so that the straight line comes early rather
+// than late (measured in Ireland: Gray 1995). Where nothing was measured or no
+// date is known there is no answer; see [NextPumpOut] for the household table.
 //
 // Source: practice, the straight line through the measured solids; Gray 1995
 // for how the rate falls with age.
@@ -74,51 +87,138 @@ func (m Measured) Forecast() (Forecast, error) {
 		return Forecast{}, err
 	}
 	f := Forecast{Governs: -1, Cautions: manway.EstimateOnly | manway.LocalCode}
-	days := m.Last.DaysUntil(m.Visit)
-	if m.LastKnown == Unknown || days < 1 {
-		f.NotMeasured = len(m.Compartments)
-		return f, nil
+	since := manway.Duration(0) // not known
+	if days := m.Last.DaysUntil(m.Visit); m.LastKnown != Unknown && days >= 1 {
+		since = manway.Duration(days) * manway.Day
 	}
-	since := manway.Duration(days) * manway.Day
-	likely, low, high := math.Inf(1), math.Inf(1), math.Inf(1)
-	solids := manway.Volume(0)
+	off := [...]manway.Duration{Unknown: 0, OwnerSays: manway.Year, About: manway.Year / 2, Counted: 0}[m.LastKnown]
+	ends := [...]end{
+		{off: measuringError, since: max(since-off, manway.Day)}, {since: since}, {off: -measuringError, since: since + off},
+	}
+	for e := range ends {
+		ends[e].left, ends[e].pumped = noWait, noWait
+	}
+	rate := manway.Flow(0)
 	for i, c := range m.Compartments {
-		of := m
-		if c.State == NotOpened || !c.Sludge.Taken || !c.Scum.Taken {
+		then, read := m.earlier(i)
+		if c.State == NotOpened || !c.Sludge.Taken || !c.Scum.Taken || since == 0 && !read {
 			f.NotMeasured++
 			continue
 		}
-		f.Method = ByMeasuredRate
-		s := c.layers(m.Outlet)
-		solids += s.Sludge + s.Scum
+		if f.Method == NoMethod || read {
+			f.Method = ByMeasuredRate
+			if read {
+				f.Method = ByTwoReadings
+			}
+		}
+		of := m
 		if i < len(m.Compartments)-1 {
 			of.DeviceBottom = manway.Reading{} // it stands in the last one
 		}
-		if k := of.growth(c, 0); k < likely {
-			likely, f.Governs = k, i
+		for e := range ends {
+			k, gathered := of.pace(c, then, read, ends[e])
+			if left := waitFor(k-1, gathered); left < ends[e].left {
+				ends[e].left = left
+				if e == likely {
+					f.Governs, f.Growth = i, k
+				}
+			}
+			ends[e].pumped = min(ends[e].pumped, waitFor(k, gathered))
+			if e == likely && gathered > 0 {
+				rate += m.solids(c, 0).Per(gathered)
+			}
 		}
-		low = min(low, of.growth(c, measuringError))
-		high = min(high, of.growth(c, -measuringError))
 	}
 	if f.Method == NoMethod {
 		return f, nil
 	}
-	f.Rate = solids.Per(since)
-	off := [...]manway.Duration{Unknown: 0, OwnerSays: manway.Year, About: manway.Year / 2, Counted: 0}[m.LastKnown]
-	soon, late := max(since-off, manway.Day), since+off
-	f.Low, f.Likely, f.High = m.dateOf(low-1, soon), m.dateOf(likely-1, since), m.dateOf(high-1, late)
-	f.Pumped = Ends{m.dateOf(low, soon), m.dateOf(likely, since), m.dateOf(high, late)}
-	if f.Due = likely <= 1; !math.IsInf(likely, 0) {
-		f.Growth = likely
-	}
+	f.Rate = rate
+	f.Low, f.Likely, f.High = m.after(ends[0].left), m.after(ends[likely].left), m.after(ends[2].left)
+	f.Pumped = Ends{m.after(ends[0].pumped), m.after(ends[likely].pumped), m.after(ends[2].pumped)}
+	f.Due = f.Governs >= 0 && ends[likely].left <= 0
 	return f, nil
 }
 
-// dateOf is the date some times since after the visit, the visit itself where
-// that is over, and no date where the solids do not grow.
-func (m Measured) dateOf(times float64, since manway.Duration) manway.Date {
-	wait := manway.Duration(max(times, 0)) * since
-	if math.IsInf(times, 0) || wait > 200*manway.Year {
+// end is one end of a forecast, or its middle: how far the layers are off, the
+// time since the last pump-out, and what comes of it.
+type end struct {
+	off          manway.Length
+	since        manway.Duration
+	left, pumped manway.Duration
+}
+
+// likely is the place of the middle among the ends.
+const likely = 1
+
+// noWait stands for solids that never reach the rule.
+const noWait = manway.Duration(math.MaxFloat64)
+
+// waitFor is some times a time in which solids gather; what is over is no wait.
+func waitFor(times float64, gathered manway.Duration) manway.Duration {
+	switch {
+	case times <= 0:
+		return 0
+	case math.IsInf(times, 0) || gathered <= 0:
+		return noWait
+	}
+	return manway.Duration(times) * gathered
+}
+
+// earlier is the oldest reading of a compartment that has less in it than now.
+func (m Measured) earlier(i int) (then PastReading, ok bool) {
+	now := m.Compartments[i]
+	if !now.Sludge.Taken || !now.Scum.Taken {
+		return then, false
+	}
+	for _, e := range m.Earlier {
+		if i >= len(e.Compartments) || e.Date.DaysUntil(m.Visit) < 1 {
+			continue
+		}
+		c := e.Compartments[i]
+		if c.State == NotOpened || !c.Sludge.Taken || !c.Scum.Taken {
+			continue
+		}
+		if c.Shape = now.Shape; m.solids(c, 0) < m.solids(now, 0) {
+			return PastReading{e.Date, []Compartment{c}}, true
+		}
+	}
+	return then, false
+}
+
+// pace is the factor on the solids of a compartment at which the rule asks, and
+// the time in which they gathered, or would have at the rate between the
+// readings; no time where they do not grow.
+func (m Measured) pace(c Compartment, then PastReading, read bool, e end) (growth float64, gathered manway.Duration) {
+	growth = m.growth(c, e.off)
+	if !read {
+		return growth, e.since
+	}
+	now, before := m.solids(c, e.off), m.solids(then.Compartments[0], -e.off)
+	if now <= before {
+		return growth, 0
+	}
+	between := manway.Duration(then.Date.DaysUntil(m.Visit)) * manway.Day
+	return growth, manway.Duration(float64(now)/float64(now-before)) * between
+}
+
+// solids is the sludge and scum of a compartment, its layers being thicker by
+// off.
+func (m Measured) solids(c Compartment, off manway.Length) manway.Volume {
+	s := m.thicker(c, off).layers(m.Outlet)
+	return s.Sludge + s.Scum
+}
+
+// thicker is a compartment with both layers thicker by off, as far as they fit.
+func (m Measured) thicker(c Compartment, off manway.Length) Compartment {
+	c.Sludge.Length = min(max(c.Sludge.Length+off, 0), m.Outlet)
+	c.Scum.Length = min(max(c.Scum.Length+off, 0), m.Outlet-c.Sludge.Length)
+	return c
+}
+
+// after is the date a wait after the visit, and no date where the solids never
+// reach the rule.
+func (m Measured) after(wait manway.Duration) manway.Date {
+	if wait > 200*manway.Year {
 		return manway.Date{}
 	}
 	d, err := NextDate(m.Visit, wait)
@@ -132,8 +232,7 @@ func (m Measured) dateOf(times float64, since manway.Duration) manway.Date {
 // for pumping, 1 or less where it asks already, its layers being thicker by off;
 // +Inf where there are none.
 func (m Measured) growth(c Compartment, off manway.Length) float64 {
-	c.Sludge.Length = min(max(c.Sludge.Length+off, 0), m.Outlet)
-	c.Scum.Length = min(max(c.Scum.Length+off, 0), m.Outlet-c.Sludge.Length)
+	c = m.thicker(c, off)
 	s := c.layers(m.Outlet)
 	if s.Sludge+s.Scum <= 0 {
 		return math.Inf(1)
@@ -205,6 +304,30 @@ func (m Measured) Validate() error {
 	}
 	if m.Rule.Name == "" {
 		faults.Add("Rule", "none", "a rule of this package")
+	}
+	manway.WithinCount(&faults, "Earlier", len(m.Earlier), 0, 20)
+	for i, e := range m.Earlier {
+		faults.Under(indexed("Earlier", i), m.validateEarlier(e))
+	}
+	return faults.Err()
+}
+
+// validateEarlier returns the faults of an earlier reading: its day lies after
+// the last pump-out and before the visit.
+func (m Measured) validateEarlier(e PastReading) error {
+	var faults manway.InputErrors
+	faults.Under("Date", e.Date.Validate())
+	if len(faults) == 0 && (!e.Date.Before(m.Visit) || m.LastKnown != Unknown && e.Date.Before(m.Last)) {
+		faults.Add("Date", e.Date.String(), "a date before the visit of "+m.Visit.String()+" and not before the last pump-out")
+	}
+	for i, c := range e.Compartments {
+		var of manway.InputErrors
+		c.Shape = nil
+		if i < len(m.Compartments) {
+			c.Shape = m.Compartments[i].Shape
+		}
+		c.validate(&of, m.Outlet)
+		faults.Under(indexed("Compartments", i), of.Err())
 	}
 	return faults.Err()
 }

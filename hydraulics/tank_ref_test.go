@@ -290,6 +290,7 @@ func TestEveryRowIsChecked(t *testing.T) {
 		"depth of the wastewater", "depth of the scum", "least working volume", "time between starts", "retention", "greatest loss in 30 min", "greatest loss a day",
 		"nitrogen a gallon of septage", "septage a field takes in a year", "drive that empties the spreader", "months to wait after spreading",
 		"days to wait after spreading", "pH of limed septage", "minutes at that pH", "hours to plow septage in", "years records are kept",
+		"trend of the level", "months left at the rate between two readings",
 	} {
 		checked[q] = true
 	}

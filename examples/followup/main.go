@@ -9,7 +9,10 @@
 // Each argument is a survey as sitevisit reads it, or a folder of them (its
 // files that end in .json). The list stands in the order of the days, what
 // waits longest first, unsafe openings before everything. With -log it lists
-// what was taken to disposal instead: date, visit, volume, site and ticket.
+// what was taken to disposal instead: date, visit, volume, site and ticket; of a
+// load that was spread on land also the field, what the field got in the 365 days
+// up to that day, and the most it takes by the nitrogen of its crop (40 CFR
+// 503.13(c), as WAC 173-308-270 quotes it).
 //
 // A survey that is refused gives one line for each of its faults on standard
 // error, and the others are listed all the same.
@@ -59,6 +62,7 @@ func run(args []string, stdout, stderr io.Writer, now time.Time) int {
 		return code
 	}
 	var rows [][]string
+	var loads []load
 	for _, name := range c.files {
 		v, err := read(name)
 		if err != nil {
@@ -66,7 +70,11 @@ func run(args []string, stdout, stderr io.Writer, now time.Time) int {
 			code = 1
 			continue
 		}
+		loads = append(loads, loadsOf(v)...)
 		rows = append(rows, c.rows(v)...)
+	}
+	if c.log {
+		rows = disposal(loads)
 	}
 	c.sort(rows)
 	if err := c.write(stdout, rows); err != nil {
@@ -154,7 +162,7 @@ func report(stderr io.Writer, name string, err error) {
 // columns of the two lists.
 var (
 	reminderColumns = []string{"kind", "since", "days", "visit", "what"}
-	disposalColumns = []string{"date", "visit", "volume_gal", "site", "ticket"}
+	disposalColumns = []string{"date", "visit", "volume_gal", "site", "ticket", "field", "field_year_gal", "field_most_gal"}
 )
 
 func (c call) columns() []string {
@@ -166,14 +174,6 @@ func (c call) columns() []string {
 
 // rows are the lines of one visit.
 func (c call) rows(v visit.Visit) [][]string {
-	if c.log {
-		d := v.Survey.Done
-		if d.Volume == 0 && d.Ticket == "" && d.Disposal == "" {
-			return nil
-		}
-		gallons := string(record.AppendNumber(nil, d.Volume.In(manway.Gallon)))
-		return [][]string{{v.Survey.Date.String(), v.Survey.ID, gallons, d.Disposal, d.Ticket}}
-	}
 	var rows [][]string
 	for _, r := range v.FollowUp(c.on) {
 		rows = append(rows, []string{r.Kind, r.Since.String(), strconv.Itoa(r.Days), r.Visit, r.What})

@@ -262,7 +262,7 @@ func writeFound(w io.Writer, s manway.System, out *output) {
 	switch {
 	case n.Due:
 		fmt.Fprint(w, "; left, it is due already")
-	case n.Method == hydraulics.ByMeasuredRate:
+	case n.Method == hydraulics.ByMeasuredRate || n.Method == hydraulics.ByTwoReadings:
 		fmt.Fprintf(w, "; left, %s (%s to %s)", dateOr(n.Likely), dateOr(n.Low), dateOr(n.High))
 	}
 	fmt.Fprintln(w)

@@ -45,7 +45,7 @@ func (v Visit) FollowUp(on manway.Date) []Reminder {
 	if due, why := v.pumpDue(); !due.IsZero() && on.DaysUntil(due) <= dueWithin {
 		add("pump-out due", due, why)
 	}
-	for _, o := range v.Survey.Offers {
+	for _, o := range v.Survey.offers() {
 		switch {
 		case (o.State == "" || o.State == "open") && o.Date.DaysUntil(on) >= unansweredFrom:
 			add("offer unanswered", o.Date, fmt.Sprintf("%s: %s", o.Access, o.Remedy))
@@ -56,10 +56,11 @@ func (v Visit) FollowUp(on manway.Date) []Reminder {
 	return list
 }
 
-// done reports whether a remedy of an access is written down as done.
+// done reports whether a remedy of an access is written down as done at this
+// visit or since; what was done before did not cure what was seen now.
 func (v Visit) done(access string) bool {
-	for _, o := range v.Survey.Offers {
-		if o.Access == access && o.State == "done" {
+	for _, o := range v.Survey.offers() {
+		if o.Access == access && o.State == "done" && !o.Date.Before(v.Survey.Date) {
 			return true
 		}
 	}
@@ -74,7 +75,7 @@ func (v Visit) pumpDue() (manway.Date, string) {
 	case v.pumpNow():
 		return v.Survey.Date, v.rulesThatAsk()
 	}
-	if f := v.Pump.Forecast; f.Method == hydraulics.ByMeasuredRate {
+	if f := v.Pump.Forecast; (f.Method == hydraulics.ByMeasuredRate || f.Method == hydraulics.ByTwoReadings) && !f.Likely.IsZero() {
 		return f.Likely, "by the " + f.Method.String()
 	}
 	return manway.Date{}, ""

@@ -33,7 +33,12 @@ func (v *Visit) liftLid(a Access, out *AccessAnswer) error {
 	var err error
 	out.Moves, err = body.Move(lid.MoveCase{Seat: seat, Crew: crew, Edition: edition(v.Survey.Units)})
 	faults.Under("Lid", err)
-	out.Strength, err = body.Strength(lid.StrengthCase{
+	strong := body
+	if err := out.tryLid(a, v.Survey.Tank, &strong); err != nil {
+		faults.Under("Lid", err)
+		return faults.Err()
+	}
+	out.Strength, err = strong.Strength(lid.StrengthCase{
 		Seat: seat, Steel: manway.Reinforcement{State: a.Lid.steel()},
 		Person: manway.Person{Mass: v.Survey.Crew.Heaviest},
 	})

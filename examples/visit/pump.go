@@ -22,6 +22,7 @@ type PumpAnswer struct {
 	Loads    hydraulics.Loads
 	HasTruck bool
 	Found    hydraulics.Finding
+	Trend    hydraulics.Levels // of this visit and earlier ones, where there is a history
 	Rules    []RuleAnswer
 	Skipped  hydraulics.Skipped  // the household table, and what compartments left out cost
 	Forecast hydraulics.Forecast // the best method there is, pumped now or left
@@ -108,7 +109,7 @@ func (v *Visit) pump() error {
 			return err
 		}
 	}
-	for _, step := range []func(hydraulics.Case) error{v.arrive, v.trigger, v.next, v.suction} {
+	for _, step := range []func(hydraulics.Case) error{v.arrive, v.levels, v.trigger, v.next, v.suction} {
 		if err := step(c); err != nil {
 			return err
 		}
@@ -140,7 +141,7 @@ func (v *Visit) arrive(c hydraulics.Case) error {
 		Runback: hydraulics.Runback{Seen: a.Runback, Rise: a.Rise, Over: a.Over},
 		Devices: hydraulics.Devices{Inlet: a.Inlet, Outlet: a.Outlet, Filter: a.Filter},
 	}
-	if pumped := v.Survey.Household.LastPumped; !pumped.IsZero() {
+	if pumped, _ := v.Survey.lastPumped(v.Survey.Date); !pumped.IsZero() {
 		days := pumped.DaysUntil(v.Survey.Date)
 		found.SincePumped = hydraulics.Span{Known: true, Time: manway.Duration(days) * manway.Day}
 	}
@@ -188,23 +189,16 @@ func (v *Visit) next(c hydraulics.Case) error {
 	if v.Pump.Skipped, err = v.Pump.Plan.Skipped(household); err != nil {
 		return err
 	}
-	v.Pump.Forecast, err = hydraulics.NextPumpOut(hydraulics.Measured{
+	last, known := v.Survey.lastPumped(v.Survey.Date)
+	m := hydraulics.Measured{
 		Outlet: c.Outlet, DeviceBottom: v.Survey.Tank.OutletDevice, Compartments: c.Compartments,
-		Last: h.LastPumped, LastKnown: h.lastKnown(), Visit: v.Survey.Date, Rule: hydraulics.RuleEPA,
-	}, household, v.Pump.Clean, v.Survey.Date)
-	return err
-}
-
-// lastKnown is how the day of the last pump-out is known: counted where a day
-// was written down and nothing else was said.
-func (h Household) lastKnown() hydraulics.Certainty {
-	switch {
-	case h.LastPumped.IsZero():
-		return hydraulics.Unknown
-	case h.LastKnown == hydraulics.Unknown:
-		return hydraulics.Counted
+		Last: last, LastKnown: known, Visit: v.Survey.Date, Rule: hydraulics.RuleEPA,
+		Earlier: v.Survey.readSince(last, c.Compartments),
 	}
-	return h.LastKnown
+	if v.Pump.Forecast, err = hydraulics.NextPumpOut(m, household, v.Pump.Clean, v.Survey.Date); err != nil {
+		return err
+	}
+	return v.earlierFilling(m)
 }
 
 // The vacuum truck that is reckoned with: 3 in hose, 25 inHg, its inlet 4 ft

@@ -96,39 +96,6 @@ func (v Visit) crewSection() Section {
 	return s
 }
 
-// gaugeSays sets the truck's gauge against the computed volume.
-func (v Visit) gaugeSays() []string {
-	d, sys := v.Survey.Done, v.Survey.Units
-	if d.GaugeAfter == 0 {
-		return nil
-	}
-	by := d.GaugeAfter - d.GaugeBefore
-	line := fmt.Sprintf("The truck's gauge says %s, the tank's shape %s", short(by.Text(sys)), short(v.Pump.Remove.Text(sys)))
-	if v.Pump.Remove > 0 {
-		line += fmt.Sprintf(": %+.0f %%", 100*float64(by/v.Pump.Remove-1))
-	}
-	return []string{line + "."}
-}
-
-// closeSection is what must be done and written down before the crew leaves.
-func (v Visit) closeSection() Section {
-	s := Section{ID: "close_out", For: ForCrew, Title: "Before leaving", Method: "A list to tick, the same at every visit; what applies here is named."}
-	for _, a := range v.Survey.Accesses {
-		s.Says = append(s.Says, "☐ "+a.Name+": lid on, every fastener in.")
-	}
-	for i, a := range v.Survey.Accesses {
-		if notice, unsafe := riser.Notice(a.Name, v.Accesses[i].Defects); unsafe {
-			s.Says = append(s.Says, "☐ Left with the owner: "+strings.Join(strings.Fields(notice), " "))
-		}
-	}
-	s.Says = append(s.Says,
-		"☐ Truck gauge read before and after each compartment: ______ / ______",
-		"☐ Disposal ticket: site ______ volume ______ number ______",
-		"☐ What was not opened, and why, is written on the ticket.")
-	s.Says = append(s.Says, v.gaugeSays()...)
-	return s
-}
-
 func layerCells(sys manway.System, now hydraulics.Split) []Cell {
 	layers := [...]struct {
 		key string
@@ -202,7 +169,7 @@ func (v Visit) nextSection() Section {
 	sys, p := v.Survey.Units, v.Pump
 	s := Section{
 		ID: "next", Title: "Pump now? And when next?",
-		Method:  "Published rules set against the measured layers; the next pump-out by the measured rate of solids where layers and the last pump-out are known, else by the household table for the volume that is pumped.",
+		Method:  "Published rules set against the measured layers; the next pump-out by the rate of solids between two readings, or since the last pump-out, or of an earlier filling, else by the household table for the volume that is pumped.",
 		Assumed: p.Forecast.Assumed, Cautions: p.Forecast.Cautions,
 		Basis: merge(p.Forecast.Basis(), p.Skipped.Basis()),
 	}
@@ -238,7 +205,7 @@ func (v Visit) forecastFacts(s *Section) {
 		return
 	}
 	by := " (by the " + f.Method.String() + ")"
-	if !f.Due && f.Method == hydraulics.ByMeasuredRate && !f.Likely.IsZero() {
+	if !f.Due && f.Method != hydraulics.ByTable && !f.Likely.IsZero() {
 		s.Facts = append(s.Facts, Fact{"Left as it is, to be pumped" + by, words("left_date", dates(hydraulics.Ends{Low: f.Low, Likely: f.Likely, High: f.High}))})
 	}
 	pumped := f.Pumped

@@ -16,7 +16,8 @@ type AccessAnswer struct {
 	Strip     riser.StripNeed
 	Dig       riser.Dig
 	HasLid    bool
-	Moves     lid.Moves // with its Weight; only where HasLid
+	Moves     lid.Moves      // with its Weight; only where HasLid
+	Tried     manway.Unsound // of the lid, where its loss was not measured
 	Strength  lid.Strength
 	Handle    lid.HandleCheck
 	Guard     lid.GuardCheck

@@ -67,6 +67,7 @@ func (v *Visit) judge() error {
 // condition is the access in the riser's own terms.
 func (v *Visit) condition(a Access, r AccessAnswer) riser.Condition {
 	seen := a.Seen
+	seen.Spall, seen.SteelExposed = a.tryRiser(seen.Spall, seen.SteelExposed)
 	c := riser.Condition{
 		Units: v.Survey.Units, Missing: manway.No, Size: manway.Read(a.Opening), CoverDrops: seen.Drops, CoverCracked: seen.LidCracked,
 		CoverDepth: manway.Read(a.Cover - a.Riser.Height), Fastened: seen.Fastened, Guard: seen.Guard, Handle: seen.Handle,

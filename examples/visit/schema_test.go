@@ -10,6 +10,7 @@ import (
 	"go/token"
 	"os"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -24,7 +25,7 @@ var update = flag.Bool("update", false, "write survey.schema.json and survey.bla
 func docs(t *testing.T) map[string]map[string]string {
 	t.Helper()
 	all := map[string]map[string]string{}
-	for _, name := range []string{"survey.go", "surveyaccess.go"} {
+	for _, name := range []string{"survey.go", "surveyaccess.go", "surveyhistory.go"} {
 		file, err := parser.ParseFile(token.NewFileSet(), name, nil, parser.ParseComments)
 		if err != nil {
 			t.Fatal(err)
@@ -121,10 +122,16 @@ func schema(typ reflect.Type, doc string, all map[string]map[string]string) obje
 	reader := reflect.PointerTo(typ).Implements(reflect.TypeFor[encoding.TextUnmarshaler]())
 	switch {
 	case len(words(typ)) > 0:
-		add("enum", append(anyOf(words(typ)), nil))
+		if first := defaultWord(typ); first != "" {
+			add("default", first)
+		}
+		add("anyOf", []object{
+			{{"enum", append(anyOf(words(typ)), nil)}},
+			{{"type", "string"}, {"pattern", saidPattern}},
+		})
 	case typ == reflect.TypeFor[manway.Date]():
 		add("type", []string{"string", "null"})
-		add("format", "date")
+		add("pattern", datePattern)
 	case reader:
 		add("type", []string{"string", "null"})
 		add("pattern", quantityPattern)
@@ -146,7 +153,8 @@ func schema(typ reflect.Type, doc string, all map[string]map[string]string) obje
 				required = append(required, name)
 			}
 		}
-		add("type", []string{"object", "null"})
+		add("type", []string{"object", "string", "null"})
+		add("pattern", `^(unknown|not opened)$`)
 		add("properties", properties)
 		add("required", required)
 		add("additionalProperties", false)
@@ -154,9 +162,11 @@ func schema(typ reflect.Type, doc string, all map[string]map[string]string) obje
 		add("type", []string{"array", "null"})
 		add("items", schema(typ.Elem(), "", all))
 	case typ.Kind() == reflect.Int:
-		add("type", []string{"integer", "null"})
+		add("type", []string{"integer", "string", "null"})
+		add("pattern", saidPattern)
 	case typ.Kind() == reflect.Float64:
-		add("type", []string{"number", "null"})
+		add("type", []string{"number", "string", "null"})
+		add("pattern", saidPattern)
 	case typ.Kind() == reflect.Bool:
 		add("type", []string{"boolean", "null"})
 	default:
@@ -166,8 +176,25 @@ func schema(typ reflect.Type, doc string, all map[string]map[string]string) obje
 }
 
 // quantityPattern is what every quantity looks like from afar: a number with a
-// unit, or a word for not measured.
-const quantityPattern = `^\s*[-+−]?\s*[0-9.].*[A-Za-z"'°′″/0-9]\s*$|^(unknown|not seen|not measured)?$`
+// unit, which may be about right or the owner's word, with a tolerance or
+// without, or a word for not measured. The sign of a tolerance needs no pattern of
+// its own: what follows it is a number with a unit as well.
+const quantityPattern = `^\s*((owner says|about)\s+)*[-+−]?\s*[0-9.].*[A-Za-z"'°′″/0-9]\s*$|^(unknown|not opened|not seen|not measured)?$`
+
+// datePattern is a date, or what is known of an earlier one.
+const datePattern = `^((owner says|about)\s+)*[0-9]{4}(-[0-9]{2}(-[0-9]{2})?)?$|^(unknown|not opened)?$`
+
+// saidPattern is a pick or a number with words before it, or a word in its place.
+const saidPattern = `^((owner says|about)\s+\S.*|unknown|not opened)$`
+
+// defaultWord is the word of a pick list that stands where nothing was picked.
+func defaultWord(typ reflect.Type) string {
+	text, err := reflect.New(typ).Interface().(encoding.TextMarshaler).MarshalText()
+	if err != nil || !slices.Contains(words(typ), string(text)) {
+		return ""
+	}
+	return string(text)
+}
 
 func anyOf(list []string) []any {
 	out := make([]any, len(list))
@@ -203,12 +230,22 @@ func blank(typ reflect.Type, all map[string]map[string]string) any {
 		line := name + ": " + all[typ.Name()][f.Name]
 		if list := words(f.Type); len(list) > 0 {
 			line += " One of: " + strings.Join(list, ", ") + "."
+			if first := defaultWord(f.Type); first != "" {
+				line += " Default: " + first + "."
+			}
 		}
 		if f.Tag.Get("strict") == "required" {
 			line += " Must be given."
 		}
 		lines = append(lines, line)
 		o = append(o, member{name, blank(f.Type, all)})
+	}
+	if typ == reflect.TypeFor[visit.Survey]() {
+		lines = append([]string{
+			"Fill in what is known; leave null what is not. Quantities are texts with a unit: 41 in, 1,250 gal.",
+			"Before a value may stand about or owner says, after a quantity a tolerance: about 41 in, owner says 2019, 41 in ± 1 in.",
+			"In place of a value that need not be given may stand unknown (asked, and nobody knew) or not opened.",
+		}, lines...)
 	}
 	return append(object{{"//", lines}}, o...)
 }

@@ -100,7 +100,9 @@ func (v Visit) glanceSection() Section {
 // and the one measurement that would change the most.
 func (v Visit) unknownSection() Section {
 	s := Section{ID: "not_checked", Title: "Not checked", Method: "Every observation that the survey leaves out, and what could not be judged without it."}
-	s.Says = append(s.Says, "Would change the most: "+v.mostTelling()+".")
+	s.Says = append(s.Says, v.mostTelling())
+	s.Says = append(s.Says, v.standIns()...)
+	s.Says = append(s.Says, v.saidSays()...)
 	for i, a := range v.Survey.Accesses {
 		if !a.At.Taken {
 			s.Unjudged = append(s.Unjudged, a.Name+": its place along the tank was not measured; it is taken in the middle of its compartment.")
@@ -140,57 +142,52 @@ func (v Visit) takenSection() Section {
 	for _, a := range v.assumed().List() {
 		t.Rows = append(t.Rows, []Cell{words("taken", a.Taken), words("measure", a.Measure)})
 	}
+	ends := Table{ID: "ends", Title: "What each would change, the most first", Columns: []string{"To measure", "What it changes most"}}
+	for _, c := range v.Changes {
+		ends.Rows = append(ends.Rows, []Cell{words("measure", c.Measure), words("changes", c.text())})
+	}
 	s.Tables = []Table{t}
+	if len(ends.Rows) > 0 {
+		s.Tables = append(s.Tables, ends)
+	}
 	return s
+}
+
+// saidSays lists what is no plain measurement: estimates, the owner's word, and
+// what was asked for in vain.
+func (v Visit) saidSays() []string {
+	lists := map[How][]string{}
+	for _, one := range v.Survey.Said {
+		text := v.Survey.called(one.Path)
+		if one.How == About || one.How == OwnerSays {
+			bare, _ := cutHow(strings.TrimSpace(one.Written))
+			text += " " + bare
+		}
+		lists[one.How] = append(lists[one.How], text)
+	}
+	var says []string
+	for _, l := range [...]struct {
+		how   How
+		leads string
+	}{{OwnerSays, "By the owner's word, not verified: "}, {About, "Estimated, not measured: "}, {AskedUnknown, "Asked for, and not known: "}, {NotOpened, "Behind a lid that was not opened: "}} {
+		if list := lists[l.how]; len(list) > 0 {
+			says = append(says, l.leads+strings.Join(list, "; ")+".")
+		}
+	}
+	return says
 }
 
 // assumed is everything that was taken because it was not measured.
 func (v Visit) assumed() manway.Assumptions {
-	all := v.Tank.Assumed | v.Roof.Assumed | v.Float.Assumed | v.Pump.Assumed | v.Pump.Forecast.Assumed
+	all := v.Tank.Assumed | v.RoofTried.Assumed | v.Roof.Assumed | v.Float.Assumed | v.Pump.Assumed | v.Pump.Forecast.Assumed
 	for i, a := range v.Accesses {
 		all |= a.Reach.Assumed | a.Stacks.Assumed | a.Dig.Assumed
 		if a.HasLid {
-			all |= a.Moves.Assumed | a.Strength.Assumed | a.Handle.Assumed
+			all |= a.Moves.Assumed | a.Tried.Assumed | a.Strength.Assumed | a.Handle.Assumed
 		}
 		for _, p := range v.Options.Accesses[i].Priced {
 			all |= p.Assumed
 		}
 	}
 	return all
-}
-
-// mostTelling is the one measurement that would change the answer the most, in
-// the order of what it could cost to be wrong: whether the tank may float, what
-// an unopened compartment holds, what a lid still carries, when to come again.
-func (v Visit) mostTelling() string {
-	floats := v.Float.Check.Status != manway.Pass
-	switch {
-	case floats && !v.Survey.Ground.Groundwater.Known:
-		return "the depth to groundwater beside the tank, which decides how far it may be pumped"
-	case v.unopened() != "":
-		return "opening " + v.unopened() + ", whose sludge and scum nobody has seen"
-	case v.lossUnknown() != "":
-		return "the thickness left of " + v.lossUnknown() + " at a worn place"
-	case !v.Survey.Tank.RoofLoss.Taken:
-		return "the thickness of the roof at an opening, at a worn and at a protected place"
-	}
-	return "sludge and scum at the next visit, which gives this household's own rate"
-}
-
-func (v Visit) unopened() string {
-	for i := range v.Tank.Compartments() {
-		if state, _ := v.Survey.opened(i + 1); state != hydraulics.Opened {
-			return fmt.Sprintf("compartment %d", i+1)
-		}
-	}
-	return ""
-}
-
-func (v Visit) lossUnknown() string {
-	for _, a := range v.Survey.Accesses {
-		if a.Lid.Shape != 0 && !a.Lid.Loss.Taken {
-			return "the lid of " + a.Name
-		}
-	}
-	return ""
 }

@@ -26,17 +26,27 @@ func (v *Visit) structure() error {
 }
 
 // roof screens the roof under what lies on it now, and under the new riser.
-func (v *Visit) roof() error {
+func (v *Visit) roof() error { return v.roofUnder(nil, true) }
+
+// roofUnderPerson screens the roof under a person only, with no wheels and
+// nothing planned.
+func (v *Visit) roofUnderPerson() error { return v.roofUnder([]manway.Wheel{}, false) }
+
+func (v *Visit) roofUnder(wheels []manway.Wheel, plan bool) error {
 	t := v.Survey.Tank
+	v.RoofTried = RoofTried{}
+	if err := v.tryRoof(); err != nil {
+		return err
+	}
 	c := tank.RoofCase{
-		Concrete: t.concrete(), Steel: tank.Steel{Inside: tank.Mesh(t.steel())}, Loss: t.RoofLoss.Length,
+		Concrete: t.concrete(), Steel: tank.Steel{Inside: tank.Mesh(v.RoofTried.counted(t.steel()))}, Loss: v.roofLoss(), Wheels: wheels,
 		Soil: v.Survey.Ground.soil(), Person: manway.Person{Mass: v.Survey.Crew.Heaviest},
-		Now: tank.RoofLoad{Cover: v.mostCover()},
+		Now: tank.RoofLoad{Cover: v.mostCover(), Surface: v.unsoundWeight()},
 	}
 	for _, p := range t.Partitions {
 		c.Contact = append(c.Contact, p.Contact == manway.Yes)
 	}
-	planned := tank.RoofLoad{Cover: c.Now.Cover}
+	planned := tank.RoofLoad{Cover: c.Now.Cover, Surface: c.Now.Surface}
 	for i, a := range v.Survey.Accesses {
 		r := v.Accesses[i]
 		mass, err := r.standing(a)
@@ -53,7 +63,9 @@ func (v *Visit) roof() error {
 		}
 		planned.Risers = append(planned.Risers, now)
 	}
-	c.Planned = &planned
+	if plan {
+		c.Planned = &planned
+	}
 	var err error
 	v.Roof, err = v.Tank.Roof(c)
 	return err
@@ -110,13 +122,14 @@ func (v Visit) structureSection() Section {
 		s.Assumed |= r.Strength.Assumed
 		s.Cautions |= r.Strength.Cautions
 		if !a.Lid.Loss.Taken {
-			s.Unjudged = append(s.Unjudged, a.Name+": the thickness lost was not measured, so the lid is taken as made. Measure the edge at a protected and at a worn place.")
+			s.Unjudged = append(s.Unjudged, a.Name+": the thickness lost was not measured. Measure the edge at a protected and at a worn place.")
 		}
 	}
 	if len(left.Rows) > 0 {
 		s.Tables = []Table{left}
 	}
 	s.Figures = v.roofFigure()
+	s.Says = append(s.Says, v.standIns()...)
 	v.roofSays(&s)
 	v.wallSays(&s)
 	s.Cautions |= manway.Screening | manway.VehicleOverTank
@@ -153,7 +166,7 @@ func (v Visit) roofSays(s *Section) {
 	s.Assumed |= v.Roof.Assumed
 	s.Cautions |= v.Roof.Cautions
 	if !v.Survey.Tank.RoofLoss.Taken {
-		s.Unjudged = append(s.Unjudged, "The thickness lost from the roof was not measured, so the roof is taken whole.")
+		s.Unjudged = append(s.Unjudged, "The thickness lost from the roof was not measured.")
 	}
 }
 

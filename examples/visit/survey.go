@@ -48,10 +48,13 @@ type Survey struct {
 	Rules []string `json:"rules"`
 	// Answers of the owner to earlier offers.
 	Offers []Offer `json:"offers"`
+	// Earlier visits, oldest first.
+	History []Earlier `json:"history"`
 
-	// Tolerances are taken out of lengths that were written with one, such as
-	// "41 in ± 1 in"; they are no field of the survey's text.
-	Tolerances []Tolerance `json:"-"`
+	// Said is how values were said that are no plain measurements: about 41 in,
+	// owner says 2019, 41 in ± 1 in, unknown, not opened. It is no field of the
+	// survey's text.
+	Said []Said `json:"-"`
 }
 
 // Remark lets every object of a survey carry lines that are not read: a survey
@@ -87,7 +90,7 @@ func (g Ground) soil() manway.Soil {
 // Tank is the tank's shape and shell.
 type Tank struct {
 	Remark
-	// Shape: box, vertical-cylinder or horizontal-cylinder (flat ends).
+	// Shape: box, vertical-cylinder, horizontal-cylinder (flat ends), or nominal where only the gallons are known.
 	Kind string `json:"kind" strict:"required"`
 	// Length of a box or horizontal cylinder, inside unless measured says outside.
 	Length manway.Length `json:"length"`
@@ -99,6 +102,8 @@ type Tank struct {
 	FloorLength manway.Length `json:"floor_length"`
 	// Width of a box at its floor, where the walls are drafted.
 	FloorWidth manway.Length `json:"floor_width"`
+	// Gallons that a nominal tank was sold by, to its outlet.
+	Nominal manway.Volume `json:"nominal"`
 	// Diameter of a cylinder.
 	Diameter manway.Length `json:"diameter"`
 	// Where the sizes were measured: inside (also when left out) or outside.
@@ -131,8 +136,12 @@ type Tank struct {
 	BarSpacing manway.Length `json:"bar_spacing"`
 	// Concrete between the inside face and the bars, where the steel is known.
 	BarCover manway.Length `json:"bar_cover"`
+	// Thickness of the roof as it looks at the edge of an opening; stands for the roof's thickness where that is not measured.
+	RoofEdge manway.Edge `json:"roof_edge"`
 	// Thickness gone from the roof's underside.
 	RoofLoss manway.Reading `json:"roof_loss"`
+	// What hammer, screwdriver and eye say of the roof; stands for the thickness gone where that is not measured.
+	RoofTried Tried `json:"roof_tried"`
 	// Year the tank was set; 0: not known.
 	SetYear int `json:"set_year"`
 }
@@ -211,6 +220,8 @@ type Done struct {
 	Ticket string `json:"disposal_ticket"`
 	// Volume on the disposal ticket.
 	Volume manway.Volume `json:"disposal_volume"`
+	// The field, where the load was spread on land.
+	Field *Field `json:"field"`
 }
 
 // Gas is what a gas meter read in the opening.

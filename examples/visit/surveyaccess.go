@@ -61,6 +61,8 @@ type Lid struct {
 	Flange manway.Length `json:"flange"`
 	// Thickness gone since it was made.
 	Loss manway.Reading `json:"loss"`
+	// What hammer, screwdriver and eye say of a concrete lid; stands for the thickness gone where that is not measured.
+	Tried Tried `json:"tried"`
 	// Depth by which it is let into its seat.
 	LetIn manway.Length `json:"let_in"`
 	// What it is made of; concrete when left out.
@@ -90,6 +92,8 @@ type Riser struct {
 	Rings int `json:"rings"`
 	// Whether there is sealant or mortar in the joint on the roof.
 	Sealed manway.Answer `json:"sealed"`
+	// What hammer, screwdriver and eye say of a concrete riser or neck; stands for the concrete lost where that is not measured.
+	Tried Tried `json:"tried"`
 }
 
 // Seen is what was observed at an access; what is left out was not seen.
@@ -159,7 +163,7 @@ type Household struct {
 	Grinder manway.Answer `json:"grinder"`
 	// Months of the year that the house is lived in; 0: not known.
 	Months int `json:"months"`
-	// Day of the last pump-out of every compartment; left out: not known.
+	// Day of the last pump-out of every compartment, a year or a year and a month; left out: not known.
 	LastPumped manway.Date `json:"last_pumped"`
 	// How that day is known.
 	LastKnown hydraulics.Certainty `json:"last_pumped_known"`
@@ -219,17 +223,4 @@ type Money struct {
 	Years int `json:"years"`
 	// Rate above inflation at which later money counts less, such as 0.03; left out: 0.03.
 	Rate string `json:"rate"`
-}
-
-// Offer is what was offered to the owner and what came of it.
-type Offer struct {
-	Remark
-	// Day of the offer.
-	Date manway.Date `json:"date" strict:"required"`
-	// What was offered.
-	Remedy riser.RemedyKind `json:"remedy" strict:"required"`
-	// Which access it was for.
-	Access string `json:"access"`
-	// Open, accepted, declined or done; open when left out.
-	State string `json:"state"`
 }

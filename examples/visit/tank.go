@@ -28,6 +28,9 @@ func (s Survey) build() (tank.Tank, error) {
 	var faults manway.InputErrors
 	for _, f := range list {
 		field := strings.TrimPrefix(f.Field, "Shape.")
+		if s.Tank.Kind == "nominal" {
+			field = nominalField(field)
+		}
 		if strings.HasPrefix(field, "Access[") {
 			continue // told at the access itself
 		}
@@ -35,6 +38,17 @@ func (s Survey) build() (tank.Tank, error) {
 	}
 	s.Tank.outside(&faults)
 	return tank.Tank{}, faults.Err()
+}
+
+// nominalField is the survey's name of a field of a nominal tank.
+func nominalField(field string) string {
+	switch field {
+	case "Volume":
+		return "Nominal"
+	case "Depth":
+		return "OutletInvert"
+	}
+	return field
 }
 
 // outside adds the partitions that stand outside the tank as it was written,
@@ -56,6 +70,9 @@ func (t Tank) outside(faults *manway.InputErrors) {
 // spec is the tank's own terms of the survey.
 func (s Survey) spec() (tank.Spec, error) {
 	t := s.Tank
+	if t.Roof == 0 && t.Material == tank.ConcreteShell {
+		t.Roof, _ = t.RoofEdge.Thickness()
+	}
 	spec := tank.Spec{
 		Wall: t.Wall, Roof: t.Roof, Floor: t.Floor,
 		Material:    t.Material,
@@ -69,8 +86,10 @@ func (s Survey) spec() (tank.Spec, error) {
 		spec.Shape = tank.VerticalCylinder{Diameter: t.Diameter, Height: t.Height}
 	case "horizontal-cylinder":
 		spec.Shape = tank.HorizontalCylinder{Diameter: t.Diameter, Length: t.Length}
+	case "nominal":
+		spec.Shape = tank.Nominal{Volume: t.Nominal, Depth: t.OutletInvert, Height: t.Height, Length: t.Length}
 	default:
-		faults.Add("Kind", fmt.Sprintf("%q", t.Kind), "box, vertical-cylinder or horizontal-cylinder")
+		faults.Add("Kind", fmt.Sprintf("%q", t.Kind), "box, vertical-cylinder, horizontal-cylinder or nominal")
 	}
 	switch t.Measured {
 	case "", "inside":
@@ -106,8 +125,11 @@ func (s Survey) place(i int) manway.Length {
 		return a.At.Length
 	}
 	from, to := manway.Length(0), max(s.Tank.Length, s.Tank.Diameter)
-	if s.Tank.Kind == "vertical-cylinder" {
+	switch s.Tank.Kind {
+	case "vertical-cylinder":
 		to = s.Tank.Diameter
+	case "nominal":
+		to = tank.Nominal{Volume: s.Tank.Nominal, Depth: s.Tank.OutletInvert, Length: s.Tank.Length}.Inside().Length
 	}
 	if n := a.Compartment - 2; n >= 0 && n < len(s.Tank.Partitions) {
 		from = s.Tank.Partitions[n].At + s.Tank.Partitions[n].Thickness

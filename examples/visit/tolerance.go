@@ -1,106 +1,44 @@
 package visit
 
 import (
-	"bytes"
-	"encoding/json"
 	"fmt"
 	"math"
 	"reflect"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 
 	"manway.example/manway"
 	"manway.example/manway/cost"
 )
 
-// Tolerance is by how much one measured length of the survey may be off.
-type Tolerance struct {
-	Path string        // of the value in the survey: accesses[0].lid.thickness
-	Off  manway.Length // either way
+// clone is the survey with lists of its own.
+func (s Survey) clone() Survey {
+	s.Accesses = slices.Clone(s.Accesses)
+	s.Compartments = slices.Clone(s.Compartments)
+	s.Rings = slices.Clone(s.Rings)
+	s.Tank.Partitions = slices.Clone(s.Tank.Partitions)
+	s.History = slices.Clone(s.History)
+	for i := range s.History {
+		s.History[i].Compartments = slices.Clone(s.History[i].Compartments)
+	}
+	return s
 }
 
-// plusMinus is a text that carries a tolerance: "41 in ± 1 in" or "41 in +/- 1 in".
-var plusMinus = regexp.MustCompile(`"([^"\\]*(?:\\.[^"\\]*)*?)\s*(?:±|\+/-)\s*([^"\\]*(?:\\.[^"\\]*)*)"`)
-
-// maxTolerances bounds how many values of a survey may carry one: each costs
-// two more runs.
-const maxTolerances = 24
-
-// takeTolerances takes the tolerances out of a survey's text: the text comes
-// back with the bare values, on the same lines. A tolerance that is no length is
-// left where it stands, so that the decoder refuses it with its line.
-func takeTolerances(text []byte) ([]byte, []Tolerance) {
-	if !bytes.Contains(text, []byte("±")) && !bytes.Contains(text, []byte("+/-")) {
-		return text, nil
-	}
-	var doc any
-	if err := json.Unmarshal(text, &doc); err != nil {
-		return text, nil // the decoder says what is wrong
-	}
-	var list []Tolerance
-	walk(doc, "", func(path, value string) {
-		_, off, found := cutTolerance(value)
-		var l manway.Length
-		if found && l.UnmarshalText([]byte(off)) == nil && l > 0 && len(list) < maxTolerances {
-			list = append(list, Tolerance{path, l})
-		}
-	})
-	slices.SortFunc(list, func(a, b Tolerance) int { return strings.Compare(a.Path, b.Path) })
-	bare := plusMinus.ReplaceAllFunc(text, func(m []byte) []byte {
-		parts := plusMinus.FindSubmatch(m)
-		var s string
-		var l manway.Length
-		if json.Unmarshal(append(append([]byte{'"'}, parts[2]...), '"'), &s) != nil || l.UnmarshalText([]byte(s)) != nil || !(l > 0) {
-			return m
-		}
-		return append(append([]byte{'"'}, parts[1]...), '"')
-	})
-	return bare, list
-}
-
-func cutTolerance(value string) (bare, off string, found bool) {
-	for _, sign := range [...]string{"±", "+/-"} {
-		if bare, off, found = strings.Cut(value, sign); found {
-			return strings.TrimSpace(bare), strings.TrimSpace(off), true
-		}
-	}
-	return value, "", false
-}
-
-// walk visits every text of a JSON document with its path.
-func walk(v any, path string, visit func(path, value string)) {
-	switch v := v.(type) {
-	case string:
-		visit(path, v)
-	case []any:
-		for i, item := range v {
-			walk(item, fmt.Sprintf("%s[%d]", path, i), visit)
-		}
-	case map[string]any:
-		for name, item := range v {
-			at := name
-			if path != "" {
-				at = path + "." + name
-			}
-			walk(item, at, visit)
-		}
-	}
-}
-
-// moved is the survey with the length at a path moved by off. It fails where
-// the path leads to no length that was measured.
-func (s Survey) moved(path string, off manway.Length) (Survey, error) {
-	// A copy of its own: lists of the survey must not be shared.
-	out := s
-	out.Accesses = slices.Clone(s.Accesses)
-	out.Compartments = slices.Clone(s.Compartments)
-	out.Rings = slices.Clone(s.Rings)
-	out.Tank.Partitions = slices.Clone(s.Tank.Partitions)
+// moved is the survey with the quantity at a path moved by off, in its SI unit. It
+// fails where the path leads to no quantity that was measured.
+func (s Survey) moved(path string, off float64) (Survey, error) {
+	out := s.clone()
 	v := reflect.ValueOf(&out).Elem()
 	for part := range strings.SplitSeq(path, ".") {
 		name, index, indexed := strings.Cut(strings.TrimSuffix(part, "]"), "[")
+		if v.Kind() == reflect.Pointer && !v.IsNil() {
+			own := reflect.New(v.Type().Elem())
+			own.Elem().Set(v.Elem())
+			v.Set(own)
+			v = own.Elem()
+		}
 		if v.Kind() != reflect.Struct {
 			return s, fmt.Errorf("%s is no part of a survey", path)
 		}
@@ -116,14 +54,15 @@ func (s Survey) moved(path string, off manway.Length) (Survey, error) {
 		}
 	}
 	switch x := v.Addr().Interface().(type) {
-	case *manway.Length:
-		*x += off
 	case *manway.Reading:
-		x.Length += off
+		x.Length += manway.Length(off)
 	case *manway.Groundwater:
-		x.Depth += off
+		x.Depth += manway.Length(off)
 	default:
-		return s, fmt.Errorf("%s carries a tolerance and is no length", path)
+		if !quantity(v.Type()) {
+			return s, fmt.Errorf("%s carries a tolerance and is no quantity", path)
+		}
+		v.SetFloat(v.Float() + off)
 	}
 	return out, nil
 }
@@ -147,6 +86,10 @@ type Spread struct {
 	Drives    string // path of the measurement that moves it the most
 }
 
+// mostFollowed bounds how many tolerances are followed: each costs two more
+// runs.
+const mostFollowed = 24
+
 // spread re-runs the visit with every measurement moved by its tolerance, one
 // at a time, up and down:
 //
@@ -155,43 +98,100 @@ type Spread struct {
 // as for independent errors. A move that the survey does not allow, such as a
 // lid thinner than its loss, counts as no shift.
 func (v *Visit) spread(prices cost.Book) error {
-	if len(v.Survey.Tolerances) == 0 {
+	var followed []Said
+	for _, one := range v.Survey.Said {
+		if one.Off > 0 && len(followed) < mostFollowed {
+			followed = append(followed, one)
+		}
+	}
+	if len(followed) == 0 {
 		return nil
 	}
-	base := v.figures()
-	down, up, most := make([]float64, len(base)), make([]float64, len(base)), make([]float64, len(base))
-	for _, t := range v.Survey.Tolerances {
-		for _, off := range [...]manway.Length{-t.Off, t.Off} {
-			s, err := v.Survey.moved(t.Path, off)
-			if err != nil {
-				return manway.InputErrors{{Field: "Tolerances", Value: t.Path, Want: "a length that was measured"}}
-			}
-			s.Tolerances = nil
-			other, err := Run(s, prices)
-			if err != nil {
+	base, err := v.again(v.Survey, prices)
+	if err != nil {
+		return err
+	}
+	shifts := make([][2]map[string]float64, len(followed))
+	var done sync.WaitGroup
+	for i, one := range followed {
+		for side, off := range [...]float64{-one.Off, one.Off} {
+			done.Go(func() {
+				s, err := v.Survey.moved(one.Path, off)
+				if err != nil {
+					return // refused with the survey
+				}
+				if other, err := v.again(s, prices); err == nil {
+					shifts[i][side] = other.byKey()
+				}
+			})
+		}
+	}
+	done.Wait()
+	v.Spreads = base.figures()
+	for i := range v.Spreads {
+		v.Spreads[i].take(followed, shifts)
+	}
+	return nil
+}
+
+// take adds up the shifts of one figure.
+func (f *Spread) take(followed []Said, shifts [][2]map[string]float64) {
+	var down, up, most float64
+	for i, one := range followed {
+		for _, side := range shifts[i] {
+			value, ok := side[f.Key]
+			if !ok {
 				continue
 			}
-			for i, f := range other.figures() {
-				if i >= len(base) || f.Key != base[i].Key {
-					break
-				}
-				shift := f.Value - base[i].Value
-				if shift < 0 {
-					down[i] += shift * shift
-				} else {
-					up[i] += shift * shift
-				}
-				if math.Abs(shift) > most[i] {
-					most[i], base[i].Drives = math.Abs(shift), t.Path
-				}
+			shift := value - f.Value
+			if shift < 0 {
+				down += shift * shift
+			} else {
+				up += shift * shift
+			}
+			if math.Abs(shift) > most {
+				most, f.Drives = math.Abs(shift), one.Path
 			}
 		}
 	}
-	for i := range base {
-		base[i].Low, base[i].High = base[i].Value-math.Sqrt(down[i]), base[i].Value+math.Sqrt(up[i])
+	f.Low, f.High = f.Value-math.Sqrt(down), f.Value+math.Sqrt(up)
+}
+
+// again works the visit of another survey through the rooms, with the walls as
+// they were and the roof under a person only.
+func (v *Visit) again(s Survey, prices cost.Book) (Visit, error) {
+	other, err := v.of(s)
+	if err != nil {
+		return Visit{}, err
 	}
-	v.Spreads = base
-	return nil
+	for _, step := range []func() error{
+		other.reachAll, other.roofUnderPerson, other.float, other.pump, other.judge, func() error { return other.price(prices) },
+	} {
+		if err := step(); err != nil {
+			return Visit{}, err
+		}
+	}
+	return other, nil
+}
+
+// of is the visit of another survey before its rooms, with the walls as they
+// were.
+func (v *Visit) of(s Survey) (Visit, error) {
+	s.Said = nil
+	if err := s.Validate(); err != nil {
+		return Visit{}, err
+	}
+	t, err := s.build()
+	return Visit{Survey: s, Tank: t, Walls: v.Walls}, err
+}
+
+// byKey is the figures of the visit by their keys.
+func (v *Visit) byKey() map[string]float64 {
+	all := map[string]float64{}
+	for _, f := range v.figures() {
+		all[f.Key] = f.Value
+	}
+	return all
 }
 
 // figures are the figures of the visit that a tolerance is followed to.
@@ -224,6 +224,11 @@ func (v *Visit) figures() []Spread {
 			}
 		}
 	}
+	for _, c := range v.personOnRoof() {
+		if use, ok := c.Use(); ok && strings.Contains(c.Name, "bending") {
+			list = append(list, Spread{Name: "Roof, Use in " + c.Name, Key: "roof_" + slug(c.Name) + "_use", Value: use})
+		}
+	}
 	return list
 }
 
@@ -236,7 +241,7 @@ func (v Visit) spreadSection() Section {
 		Basis:  []manway.Citation{{Source: manway.Practice, Place: "independent errors add as squares"}},
 	}
 	if len(v.Spreads) == 0 {
-		s.Unjudged = []string{`No measurement carries a tolerance, such as "41 in ± 1 in".`}
+		s.Unjudged = []string{`No measurement carries a tolerance, such as "41 in ± 1 in" or "about 41 in".`}
 		return s
 	}
 	t := Table{ID: "figures", Columns: []string{"Figure", "As measured", "Low", "High", "Driven by"}}
@@ -249,7 +254,7 @@ func (v Visit) spreadSection() Section {
 			return Cell{Key: key, Text: strconv.FormatFloat(x, 'g', 4, 64) + " " + unit, Number: x, Is: Number}
 		}
 		t.Rows = append(t.Rows, []Cell{
-			words("figure", f.Name), number("value", f.Value), number("low", f.Low), number("high", f.High), words("driven_by", f.Drives),
+			words("figure", f.Name), number("value", f.Value), number("low", f.Low), number("high", f.High), {Text: v.Survey.called(f.Drives), Parts: []Cell{words("driven_by", f.Drives)}},
 		})
 	}
 	s.Tables = []Table{t}

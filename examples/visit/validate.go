@@ -52,12 +52,14 @@ func (s Survey) Validate() error {
 	}
 	manway.WithinCount(&faults, "Offers", len(s.Offers), 0, 100)
 	for i, o := range s.Offers {
+		faults.Under(fmt.Sprintf("Offers[%d]", i), o.Date.Validate())
 		faults.Under(fmt.Sprintf("Offers[%d]", i), o.validate())
 	}
+	s.validateHistory(t, &faults)
 	s.openedOrNotRead(&faults)
-	for _, t := range s.Tolerances {
-		if _, err := s.moved(t.Path, 0); err != nil {
-			faults.Add(t.Path, "± "+t.Off.String(), "a length that was measured; this carries no tolerance")
+	for _, one := range s.Said {
+		if _, err := s.moved(one.Path, 0); one.Off > 0 && err != nil {
+			faults.Add(one.Path, one.Written, "a quantity that was measured; this carries no tolerance")
 		}
 	}
 	return faults.Err()
@@ -93,6 +95,10 @@ func (d Done) validate() error {
 		faults.Add("GaugeAfter", d.GaugeAfter.String(), "at least the gauge before, "+d.GaugeBefore.String())
 	}
 	manway.Within(&faults, "Volume", d.Volume, 0, most)
+	if d.Field != nil {
+		text(&faults, "Field.Name", d.Field.Name, 1, 60)
+		faults.Under("Field", hydraulics.SeptageField{Area: d.Field.Area, Nitrogen: d.Field.Nitrogen}.Validate())
+	}
 	return faults.Err()
 }
 
@@ -115,7 +121,6 @@ var offerStates = []string{"", "open", "accepted", "declined", "done"}
 
 func (o Offer) validate() error {
 	var faults manway.InputErrors
-	faults.Under("Date", o.Date.Validate())
 	text(&faults, "Remedy", string(o.Remedy), 1, 60)
 	text(&faults, "Access", o.Access, 0, 60)
 	if !slices.Contains(offerStates, o.State) {

@@ -19,10 +19,14 @@ type Visit struct {
 	Pump     PumpAnswer
 	Float    FloatAnswer
 	Roof     tank.RoofStrength
-	Walls    WallsAnswer
-	Options  OptionsAnswer
-	Spreads  []Spread // how far figures may be off, where the survey carries tolerances
-	Sections []Section
+	// RoofTried is what of the roof does not count by what was tried, where its
+	// loss was not measured.
+	RoofTried RoofTried
+	Walls     WallsAnswer
+	Options   OptionsAnswer
+	Changes   []Change // what measuring each unknown value would change, the most first
+	Spreads   []Spread // how far figures may be off, where the survey carries tolerances
+	Sections  []Section
 }
 
 // Run works one survey through every room: what the tank holds, how to reach
@@ -45,7 +49,7 @@ func Run(s Survey, prices cost.Book) (Visit, error) {
 	}
 	v := Visit{Survey: s, Tank: t}
 	for _, step := range []func() error{
-		v.reachAll, v.structure, v.float, v.pump, v.judge, func() error { return v.price(prices) }, func() error { return v.spread(prices) },
+		v.reachAll, v.structure, v.float, v.pump, v.judge, func() error { return v.price(prices) }, v.tell, func() error { return v.spread(prices) },
 	} {
 		if err := step(); err != nil {
 			return Visit{}, err
@@ -58,7 +62,7 @@ func Run(s Survey, prices cost.Book) (Visit, error) {
 // sections is the answer in the order in which it is read.
 func (v Visit) sections() []Section {
 	list := []Section{
-		v.firstSection(), v.sawSection(), v.glanceSection(), v.nextSection(), v.photoSection(), v.drawingSection(), v.remedySection(), v.unknownSection(),
+		v.firstSection(), v.sawSection(), v.glanceSection(), v.nextSection(), v.historySection(), v.photoSection(), v.drawingSection(), v.remedySection(), v.unknownSection(),
 		v.crewSection(), v.tankSection(), v.pumpSection(), v.arrivalSection(), v.lidSection(), v.reachSection(), v.floatSection(), v.closeSection(),
 		v.rulesSayPump(), v.takenSection(), v.structureSection(), v.rulesSection(), v.spreadSection(), v.paidSection(), v.materialSection(), v.chartSection(),
 	}

@@ -54,7 +54,6 @@ var tankExceptions = exceptions{
 		"tank.Compartment.Depth":  toDo,
 		"tank.Compartment.Full":   toDo,
 		"tank.Compartment.Length": toDo,
-		"tank.Compartment.Volume": toDo,
 		"tank.FromDrops":          toDo,
 		"tank.LeakTest.Judge":     toDo,
 		"tank.Loading.Use":        toDo,

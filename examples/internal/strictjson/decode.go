@@ -15,15 +15,25 @@ import (
 // where there is one, is [Faults]; what could be read has been filled in all
 // the same. The document is there, to look up lines, even with an error.
 func Decode(data []byte, into any) (*Doc, error) {
-	return decode(data, into, object)
+	return decode(data, into, object, nil)
+}
+
+// Reword says how the text of a document is to be read that stands at a path for
+// a value of a type: as another text, as a number ([json.Number]), or as null
+// (nil). Faults show the text as it was written.
+type Reword func(path string, typ reflect.Type, text string) any
+
+// DecodeAs is Decode with every text of the document reworded before it is read.
+func DecodeAs(data []byte, into any, reword Reword) (*Doc, error) {
+	return decode(data, into, object, reword)
 }
 
 // DecodeValue is Decode for a value of any kind, such as a list.
 func DecodeValue(data []byte, into any) (*Doc, error) {
-	return decode(data, into, null)
+	return decode(data, into, null, nil)
 }
 
-func decode(data []byte, into any, want kind) (*Doc, error) {
+func decode(data []byte, into any, want kind, reword Reword) (*Doc, error) {
 	v := reflect.ValueOf(into)
 	if v.Kind() != reflect.Pointer || v.IsNil() {
 		return &Doc{}, fmt.Errorf("strictjson: decode into %T: want a pointer", into)
@@ -32,7 +42,7 @@ func decode(data []byte, into any, want kind) (*Doc, error) {
 	if err := doc.parse(); err != nil {
 		return doc, err
 	}
-	d := decoder{doc: doc, fields: map[reflect.Type][]field{}}
+	d := decoder{doc: doc, fields: map[reflect.Type][]field{}, reword: reword}
 	if want == object && doc.root.kind != object {
 		d.add(doc.root, fault("", doc.show(doc.root), "a JSON object"))
 	} else {
@@ -46,6 +56,7 @@ type decoder struct {
 	doc    *Doc
 	faults Faults
 	fields map[reflect.Type][]field
+	reword Reword
 }
 
 func (d *decoder) add(n *node, f Fault) {
@@ -58,7 +69,29 @@ func (d *decoder) wrong(path string, n *node, want string) {
 	d.add(n, fault(path, d.doc.show(n), want))
 }
 
+// as is a text that is to be read as another one, as a number or as null.
+func (n *node) as(other any) *node {
+	to := *n
+	to.said = n.text
+	switch other := other.(type) {
+	case string:
+		to.text = other
+	case json.Number:
+		to.kind, to.text = number, other.String()
+	default:
+		to.kind, to.text = null, "null"
+	}
+	return &to
+}
+
 func (d *decoder) value(path string, n *node, v reflect.Value) {
+	if n.kind == text && n.said == "" && d.reword != nil {
+		typ := v.Type()
+		if typ.Kind() == reflect.Pointer {
+			typ = typ.Elem()
+		}
+		n = n.as(d.reword(path, typ, n.text))
+	}
 	if v.Kind() == reflect.Pointer {
 		if n.kind == null {
 			v.SetZero()
@@ -124,7 +157,7 @@ func (d *decoder) text(path string, n *node, reader encoding.TextUnmarshaler) {
 	case text:
 		if err := reader.UnmarshalText([]byte(n.text)); err != nil {
 			for _, f := range FaultsOf(err, "", n.text) {
-				d.add(n, fault(path, n.text, f.Want))
+				d.add(n, fault(path, d.doc.show(n), f.Want))
 			}
 		}
 	default:

@@ -80,7 +80,10 @@ func steps(path string) func(func(string) bool) {
 
 // show is a value as a person would say it: a string without its quotes.
 func (d *Doc) show(n *node) string {
-	if n.kind == text {
+	switch {
+	case n.said != "":
+		return n.said
+	case n.kind == text:
 		return n.text
 	}
 	return string(d.data[n.start:n.end])

@@ -33,6 +33,7 @@ type node struct {
 	kind       kind
 	start, end int    // offsets in the document
 	text       string // of a string: what it says; of a number, true, false and null: as written
+	said       string // of a text that is read as something else: what it said
 	members    []member
 	items      []*node
 }
