@@ -169,3 +169,37 @@ func TestRefusingAtLimits(t *testing.T) {
 		}
 	}
 }
+
+// Six of a unit are three of its double.
+func TestInUnits(t *testing.T) {
+	for i, got := range []float64{
+		Length(6 * Inch).In(2 * Inch), Area(6 * SquareFoot).In(2 * SquareFoot), Volume(6 * Gallon).In(2 * Gallon), Mass(6 * Pound).In(2 * Pound),
+		Force(6 * Kip).In(2 * Kip), Pressure(6 * PSI).In(2 * PSI), Density(6 * PoundPerGallon).In(2 * PoundPerGallon), Flow(6 * GallonPerMinute).In(2 * GallonPerMinute),
+		Moment(6 * KipFoot).In(2 * KipFoot), MomentPerLength(6 * KipFootPerFoot).In(2 * KipFootPerFoot), LineLoad(6 * KipPerFoot).In(2 * KipPerFoot),
+		Duration(6 * Year).In(2 * Year), Velocity(6 * FootPerSecond).In(2 * FootPerSecond), Angle(6 * Degree).In(2 * Degree),
+	} {
+		if !(math.Abs(got-3) <= 1e-14) {
+			t.Errorf("quantity %d: six are %v of two", i, got)
+		}
+	}
+}
+
+// A hair below a unit reads as one of it, and ten thousand pieces a hair too
+// long are ten thousand.
+func TestSlack(t *testing.T) {
+	if s := Pressure((1 - 0.5e-9) * PSI).String(); s != "1 psi" {
+		t.Errorf("a hair less than 1 psi is %s", s)
+	}
+	if s := Pressure((1 - 2e-9) * PSI).String(); s != "144 psf" {
+		t.Errorf("less than 1 psi is %s", s)
+	}
+	if n, err := Pieces(Length(1000*(1+0.5e-9)), Length(0.1)); err != nil || n != 10000 {
+		t.Errorf("1000 m by 0.1 m is %d, %v", n, err)
+	}
+	if c := Combination(len(combinations)); c.Factors() != (Factors{}) || c.String() != "unknown combination" {
+		t.Errorf("no combination is %v", c)
+	}
+	if s := Status(len(statuses)); s.String() == "" {
+		t.Error("a status beyond the last has no word")
+	}
+}
