@@ -1,0 +1,159 @@
+package hydraulics_test
+
+import (
+	"math"
+	"testing"
+
+	"manway.example/manway"
+	"manway.example/manway/hydraulics"
+	"manway.example/manway/tank"
+)
+
+// figures compares figures with those worked out beside them.
+func figures(t *testing.T, rows ...figure) {
+	t.Helper()
+	for _, r := range rows {
+		if !(math.Abs(r.got-r.want) <= 1e-9*max(math.Abs(r.want), 1e-3)) {
+			t.Errorf("%s: %.12g, want %.12g", r.name, r.got, r.want)
+		}
+	}
+}
+
+type figure struct {
+	name      string
+	got, want float64
+}
+
+// A pump chamber of 20 ft2 by hand: 12.4675 gal an inch (20 x 144/231). Off at
+// 10 in, on at 20 in, alarm at 26 in, top at 46 in, 24.675 gal run back: the dose
+// is 124.675 gal, 100 gal net; 249.35 gal above the alarm. At 500 gal a day that
+// is 5 runs and 0.4987 of a day; 0.5 of a day asked for is 250 gal: too little.
+func TestChamberByHand(t *testing.T) {
+	gal, perInch := manway.Gallon, 20*144.0/231
+	c := hydraulics.Chamber{Area: 20 * manway.SquareFoot, Off: 10 * manway.Inch, On: 20 * manway.Inch, Alarm: 26 * manway.Inch, Top: 46 * manway.Inch}
+	c.Drain = manway.Volume(10*perInch-100) * gal
+	d := must[hydraulics.Dosing](t)(c.Dosing(500*manway.GallonPerDay, 0.5))
+	figures(t, figure{"dose", d.Dose.In(gal), 10 * perInch}, figure{"net", d.NetDose.In(gal), 100}, figure{"an inch", d.PerInch.In(gal), perInch},
+		figure{"reserve", d.Reserve.In(gal), 20 * perInch}, figure{"days", d.ReserveTime.In(manway.Day), 20 * perInch / 500}, figure{"runs", d.RunsPerDay, 5},
+		figure{"asked", manway.Volume(d.DailyCheck.Demand).In(gal), 250}, figure{"there", manway.Volume(d.DailyCheck.Capacity).In(gal), 20 * perInch})
+	if d.DailyCheck.Status != manway.Fail {
+		t.Errorf("249 of 250 gal: %v", d.DailyCheck.Status)
+	}
+	// The level falls 4 in in 2 minutes while 3 gal/min come in: 4 x 12.4675/2 + 3.
+	down := must[hydraulics.Drawdown](t)(c.Drawdown(4*manway.Inch, 2*manway.Minute, 3*manway.GallonPerMinute))
+	figures(t, figure{"pumped", down.Pumped.In(gal), 4*perInch + 6}, figure{"rate", down.Rate.In(manway.GallonPerMinute), 2*perInch + 3})
+	// 40 runs of 100 gal in 10 days: 400 gal a day, 4 runs, 0.8 of 500.
+	u := must[hydraulics.Usage](t)(c.Usage(40, 10*manway.Day, 500*manway.GallonPerDay))
+	use, _ := u.Check.Use()
+	figures(t, figure{"flow", u.Flow.In(manway.GallonPerDay), 400}, figure{"a day", u.PerDay, 4}, figure{"use", use, 0.8})
+	// 30 gal, 20 gal/min out, 5 in: 30/5 + 30/15 = 8 min.
+	cycle := must[manway.Duration](t)(hydraulics.CycleTime(30*gal, 20*manway.GallonPerMinute, 5*manway.GallonPerMinute))
+	figures(t, figure{"cycle", cycle.In(manway.Minute), 8})
+}
+
+// A truck weighed by hand: 15,000 lb empty, 1,000 gal of 63.648 lb/ft3 are 1000
+// x 231/1728 x 63.648 = 8508.5 lb. Two loads of its 1,000 gal weigh no more
+// than one.
+func TestTruckWeighs(t *testing.T) {
+	full := 1000.0 * 231 / 1728 * 1.02 * 62.4
+	truck := hydraulics.Truck{Capacity: 1000 * manway.Gallon, Aboard: 200 * manway.Gallon, Tare: 15000 * manway.Pound, Limit: 30000 * manway.Pound}
+	for _, c := range []struct {
+		gallons, gross, left float64
+	}{{500, 15000 + 0.7*full, 300}, {800, 15000 + full, 0}, {1500, 15000 + full, 300}, {0, 15000 + 0.2*full, 800}} {
+		l := must[hydraulics.Loads](t)(truck.Loads(manway.Volume(c.gallons) * manway.Gallon))
+		figures(t, figure{"gross", l.Gross.In(manway.Pound), c.gross}, figure{"use", l.WeightUse, c.gross / 30000}, figure{"room left", l.LeftRoom.In(manway.Gallon), c.left})
+	}
+	truck.Aboard = truck.Capacity // no room: whole loads only
+	if l := must[hydraulics.Loads](t)(truck.Loads(1500 * manway.Gallon)); l.Loads != 2 || l.Trips != 2 {
+		t.Errorf("a full truck makes %d loads and %d trips of 1,500 gal, want 2 and 2", l.Loads, l.Trips)
+	}
+	day := must[hydraulics.Day](t)(hydraulics.Truck{Capacity: 1000 * manway.Gallon, Tare: 15000 * manway.Pound}.Day([]manway.Volume{500 * manway.Gallon, 1500 * manway.Gallon}))
+	figures(t, figure{"gross at the first", day.Stops[0].Gross.In(manway.Pound), 15000 + full/2}, figure{"at the second", day.Stops[1].Gross.In(manway.Pound), 15000 + full},
+		figure{"left", day.Left.In(manway.Gallon), 1000})
+}
+
+// The table of the code allows nothing where it has a dash.
+func TestFixtureDashes(t *testing.T) {
+	for _, size := range []float64{1.25, 1.5, 2, 2.5, 3, 4, 5, 6} {
+		slopes := []float64{1. / 192}
+		if size < 3 {
+			slopes = append(slopes, 1./96)
+		}
+		for _, slope := range append(slopes, 1./400) {
+			c := must[manway.Check](t)(hydraulics.FixtureLoad(manway.Length(size)*manway.Inch, slope, 1, false))
+			if c.Status != manway.NotPermitted || c.Capacity != 0 {
+				t.Errorf("%g in at %g: %v, %g units", size, slope, c.Status, c.Capacity)
+			}
+		}
+	}
+	for _, size := range []float64{1.25, 2, 2.5, 3} {
+		c := must[manway.Check](t)(hydraulics.FixtureLoad(manway.Length(size)*manway.Inch, 0.5, 1, true))
+		if (c.Status == manway.NotPermitted) != (size < 3) {
+			t.Errorf("a water closet on %g in: %v", size, c.Status)
+		}
+	}
+}
+
+// A gauge agrees within a tenth, to 1e-9, and no farther.
+func TestGaugeAgrees(t *testing.T) {
+	c := twoCompartments(t, boxTank(t, 1)).Compartments[0]
+	computed := must[manway.Volume](t)(c.Shape.Volume(24*manway.Inch)) - must[manway.Volume](t)(c.Shape.Volume(12*manway.Inch))
+	for ratio, agrees := range map[float64]bool{0.899: false, 0.9: true, 0.905: true, 1: true, 1.095: true, 1.1: true, 1.101: false} {
+		g := hydraulics.Gauge{Compartment: c, From: 24 * manway.Inch, To: 12 * manway.Inch, Before: 100 * manway.Gallon, Inflow: 20 * manway.Gallon}
+		g.After = g.Before + g.Inflow + computed*manway.Volume(ratio)
+		r := must[hydraulics.GaugeReading](t)(g.Read())
+		figures(t, figure{"ratio", r.Ratio, ratio}, figure{"computed", float64(r.Computed), float64(computed)})
+		if r.Agrees != agrees {
+			t.Errorf("a ratio of %g agrees: %v", ratio, r.Agrees)
+		}
+	}
+}
+
+// Six inches of sludge came in 730 days and twelve are asked for: as many more. A
+// reading an inch off, of sludge and scum, gives 12/8 and 12/5 of it, and a
+// pump-out known to half a year 547.375 or 912.625 days. The low end is after 0.5
+// x 547.375 = 273.7 days, 8.99 months of 30.4375, the likely one after 730, 23.98
+// months, the high one after 1.4 x 912.625 = 1277.7 days, 41.98 months: whole
+// months count.
+func TestForecastByHand(t *testing.T) {
+	c := twoCompartments(t, boxTank(t, 1))
+	c.Outlet = 24 * manway.Inch
+	m := hydraulics.Measured{Outlet: 24 * manway.Inch, Compartments: c.Compartments[:1], LastKnown: hydraulics.About,
+		Last: manway.Date{Year: 2022, Month: 1, Day: 1}, Visit: manway.Date{Year: 2024, Month: 1, Day: 1},
+		Rule: hydraulics.Rule{Name: "half", Share: 0.5, Source: manway.Citation{Source: manway.Practice}}}
+	m.Compartments[0].Sludge, m.Compartments[0].Scum = manway.Read(6*manway.Inch), manway.Read(0)
+	f := must[hydraulics.Forecast](t)(m.Forecast())
+	for name, d := range map[string]struct {
+		got  manway.Date
+		want string
+	}{"likely": {f.Likely, "2025-12-01"}, "low": {f.Low, "2024-09-01"}, "high": {f.High, "2027-06-01"}, "likely from empty": {f.Pumped.Likely, "2027-12-01"}} {
+		if d.got.String() != d.want {
+			t.Errorf("%s is %v, want %s", name, d.got, d.want)
+		}
+	}
+	figures(t, figure{"growth", f.Growth, 2})
+}
+
+// A household of one month a year waits twelve times as long as one that is at
+// home all year.
+func TestMonthsStretch(t *testing.T) {
+	h := hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: manway.No, Months: 12}
+	whole := must[hydraulics.HouseholdInterval](t)(h.Interval(1000 * manway.Gallon))
+	for _, months := range []int{1, 3, 6} {
+		h.Months = months
+		r := must[hydraulics.HouseholdInterval](t)(h.Interval(1000 * manway.Gallon))
+		figures(t, figure{"stretch", float64(r.Likely.Time / whole.Likely.Time), 12 / float64(months)})
+	}
+}
+
+// The flow through an outlet is at rest where it was found: a tank that is full
+// to its outlet stays so, and what comes in goes out by a surge of one flow.
+func TestRoutedVolumeIsCounted(t *testing.T) {
+	made := must[tank.Tank](t)(tank.New(tank.Spec{Shape: tank.Box{Length: 8 * manway.Foot, Width: 4 * manway.Foot, Height: 5 * manway.Foot}}))
+	r := hydraulics.Route{Compartments: []*tank.Compartment{&made.Compartments()[0]}, OutletInvert: 48 * manway.Inch,
+		Outlet: hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: 1}}
+	still := must[hydraulics.Routed](t)(r.Route())
+	if math.Abs((still.Peak - 48*manway.Inch).In(manway.Inch)) > 1e-6 {
+		t.Errorf("nothing comes in and the level is %v", still.Peak)
+	}
+}
