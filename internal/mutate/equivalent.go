@@ -36,3 +36,18 @@ func readEquivalent(root string) (map[key]string, error) {
 	}
 	return reasons, nil
 }
+
+// stale lists the reasons for files of these changes whose place is gone: the
+// source was edited and the reason has to be thought over.
+func stale(reasons map[key]string, changes []change) (gone []key) {
+	files, there := map[string]bool{}, map[key]bool{}
+	for _, c := range changes {
+		files[c.file], there[c.key()] = true, true
+	}
+	for k := range reasons {
+		if files[k.file] && !there[k] {
+			gone = append(gone, k)
+		}
+	}
+	return gone
+}

@@ -24,8 +24,8 @@
 // true ones (-overlay). The tests of a package are built once with all changes
 // in them and run once for each, switched on by a variable of the environment;
 // a change of a table or a constant outside functions is built for itself.
-// Memory is limited by the shell (ulimit), so a shell is needed. The exit status is 1 when a survivor has no reason, 2 when the run
-// itself failed.
+// Memory is limited by the shell (ulimit), so a shell is needed. The exit status is 1 when a survivor has no reason or a reason no place, 2 when
+// the run itself failed.
 package main
 
 import (
@@ -120,7 +120,7 @@ func mutate(root, room, skip string, p house.Package, s sampling, equivalent map
 	if err != nil {
 		return t, err
 	}
-	t.changes = len(changes)
+	t.changes, t.stale = len(changes), stale(equivalent, changes)
 	slices.SortFunc(changes, func(a, b change) int { return cmp.Compare(a.number(s.seed), b.number(s.seed)) })
 	var sample []change
 	for _, c := range changes {

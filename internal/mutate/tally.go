@@ -22,6 +22,7 @@ type tally struct {
 	changes          int // that could be made
 	killed, timedOut int // timedOut are among killed
 	survivors        []survivor
+	stale            []key // reasons of the package whose place is gone
 }
 
 // run tries the changes.
@@ -97,6 +98,12 @@ func report(w io.Writer, tallies []tally) int {
 			reason, status = "NO REASON KNOWN", 1
 		}
 		fmt.Fprintf(w, "\nsurvived %s:%d %s (%s, %d)\n  %s\n  %s => %s\n  %s\n", s.file, s.line, s.fn, s.kind, s.nth, s.code, s.from, s.to, reason)
+	}
+	for _, t := range tallies {
+		for _, k := range t.stale {
+			fmt.Fprintf(w, "\n%s: the source has no such place any more: %s (%s), %s: %s\n", equivalentFile, k.file, k.fn, k.code, k.change)
+			status = 1
+		}
 	}
 	return status
 }
