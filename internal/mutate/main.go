@@ -24,8 +24,9 @@
 // true ones (-overlay). The tests of a package are built once with all changes
 // in them and run once for each, switched on by a variable of the environment;
 // a change of a table or a constant outside functions is built for itself.
-// Memory is limited by the shell (ulimit), so a shell is needed. The exit status is 1 when a survivor has no reason or a reason no place, 2 when
-// the run itself failed.
+// Memory is limited by the shell (ulimit), so a shell is needed. The exit status
+// is 1 when a survivor has no reason or a reason no place, 2 when the run itself
+// failed.
 package main
 
 import (
