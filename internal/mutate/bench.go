@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"context"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -19,38 +18,38 @@ import (
 type outcome string
 
 const (
-	killed     outcome = "killed"
-	timedOut   outcome = "timed out"
-	survived   outcome = "survived"
-	memoryKiB          = 6 << 20 // address space of the tests of one package
-	leastLimit         = 20 * time.Second
+	killed    outcome = "killed"
+	timedOut  outcome = "timed out"
+	survived  outcome = "survived"
+	memoryKiB         = 6 << 20 // address space of the tests of one package
+	idle              = 5 * time.Minute
 )
 
 // bench runs the tests of one package with the changes that were built into
 // them, one at a time.
 type bench struct {
 	root, room, skip string
-	dir              string // holds the changed files and the tests that were built
-	limit            time.Duration
+	dir              string        // holds the changed files and the tests that were built
+	limit            time.Duration // of processor time
 }
 
 // newBench builds the tests of a room with the changes, and runs them once with
-// none switched on: they must pass, and a run with a change may take ten times
-// as long and a little more.
+// none switched on: they must pass, and a run with a change may take five times
+// as much of the processor and a little more.
 func newBench(root, room, skip string, p house.Package, changes []change) (*bench, error) {
 	dir, err := os.MkdirTemp("", "mutate")
 	if err != nil {
 		return nil, err
 	}
-	b := &bench{root: root, room: room, skip: skip, dir: dir, limit: 10 * time.Minute}
+	b := &bench{root: root, room: room, skip: skip, dir: dir, limit: time.Hour}
 	files, err := switched(p, root, changes)
 	if err == nil {
 		err = b.build("all", files)
 	}
-	start := time.Now()
+	var used time.Duration
 	if err == nil {
 		var out []byte
-		if out, err = b.test("all", 0); err != nil {
+		if out, used, err = b.test("all", 0); err != nil {
 			err = fmt.Errorf("the tests of %s fail without a change: %w\n%s", room, err, out)
 		}
 	}
@@ -58,7 +57,7 @@ func newBench(root, room, skip string, p house.Package, changes []change) (*benc
 		b.close()
 		return nil, err
 	}
-	b.limit = leastLimit + 10*time.Since(start)
+	b.limit = (5*time.Second + 5*used).Round(time.Second)
 	return b, nil
 }
 
@@ -79,12 +78,12 @@ func (b *bench) try(c change, number int) (outcome, error) {
 			return "", fmt.Errorf("%s: %w", c, err)
 		}
 	}
-	out, err := b.test(built, number)
+	out, used, err := b.test(built, number)
 	var exit *exec.ExitError
 	switch {
 	case err == nil:
 		return survived, nil
-	case bytes.Contains(out, []byte("panic: test timed out after")) || errors.Is(err, context.DeadlineExceeded):
+	case bytes.Contains(out, []byte("panic: test timed out after")) || used > b.limit*9/10:
 		return timedOut, nil
 	case errors.As(err, &exit):
 		return killed, nil
@@ -119,22 +118,21 @@ func (b *bench) build(name string, files map[string][]byte) error {
 	return nil
 }
 
-// test runs the built tests with one change switched on.
-func (b *bench) test(name string, number int) ([]byte, error) {
-	ctx, stop := context.WithTimeout(context.Background(), b.limit+leastLimit)
-	defer stop()
-	cmd := exec.CommandContext(ctx, "sh", "-c", fmt.Sprintf(`ulimit -v %d; exec "$0" "$@"`, memoryKiB),
-		filepath.Join(b.dir, name), "-test.failfast", "-test.timeout", b.limit.String(), "-test.skip", b.skip)
-	if b.skip == "" {
-		cmd.Args = cmd.Args[:len(cmd.Args)-2]
+// test runs the built tests with one change switched on, and says how much of
+// the processor they used. The shell ends what uses more than the limit.
+func (b *bench) test(name string, number int) (out []byte, used time.Duration, err error) {
+	cmd := exec.Command("sh", "-c", fmt.Sprintf(`ulimit -v %d && ulimit -t %d && exec "$0" "$@"`, memoryKiB, int(b.limit.Seconds())),
+		filepath.Join(b.dir, name), "-test.failfast", "-test.timeout", idle.String())
+	if b.skip != "" {
+		cmd.Args = append(cmd.Args, "-test.skip", b.skip)
 	}
 	cmd.Dir = filepath.Join(b.root, filepath.FromSlash(b.room))
 	cmd.Env = append(os.Environ(), fmt.Sprintf("%s=%d", switchName, number))
-	out, err := cmd.CombinedOutput()
-	if ctx.Err() != nil {
-		err = ctx.Err()
+	out, err = cmd.CombinedOutput()
+	if s := cmd.ProcessState; s != nil {
+		used = s.UserTime() + s.SystemTime()
 	}
-	return out, err
+	return out, used, err
 }
 
 // moduleRoot is the folder of go.mod.

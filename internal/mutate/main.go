@@ -11,8 +11,8 @@
 // The changes are listed in change.go. The sample is fixed: each change has a
 // number, a hash of the seed and of its own text, and those with the lowest
 // numbers are tried, so that an edit elsewhere leaves the sample as it is. What
-// does not compile is passed over and the next is taken. Tests that run for too
-// long count as killed and are stated apart.
+// does not compile is passed over and the next is taken. Tests that use five
+// times the processor time that they need count as killed and are stated apart.
 //
 // A change that cannot alter a result stands with its reason in
 // equivalent.csv, found by file, function, line of source and change, not by the
@@ -24,9 +24,9 @@
 // true ones (-overlay). The tests of a package are built once with all changes
 // in them and run once for each, switched on by a variable of the environment;
 // a change of a table or a constant outside functions is built for itself.
-// Memory is limited by the shell (ulimit), so a shell is needed. The exit status
-// is 1 when a survivor has no reason or a reason no place, 2 when the run itself
-// failed.
+// Memory and time are limited by the shell (ulimit), so a shell is needed. The
+// exit status is 1 when a survivor has no reason or a reason no place, 2 when
+// the run itself failed.
 package main
 
 import (
