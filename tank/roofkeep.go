@@ -4,19 +4,20 @@ import "manway.example/manway"
 
 // keep takes what loading k does in one place on one piece and its supports into
 // what is known of it: each check by itself, so that every one stands at its own
-// worst. The place that is told is that of the bending; whether it is this one.
-func (j *roofJudge) keep(k int, l Loading, here kept) (worst bool) {
+// worst. The place that is told is that of the bending. It reports whether anything
+// of this place was kept.
+func (j *roofJudge) keep(k int, l Loading, here kept) (kept bool) {
 	old := &j.r.Loadings[k]
-	if worst = old.Checks == nil || l.use > old.use; worst {
+	if kept = old.Checks == nil || more(l.use, old.use); kept {
 		l.bend.at.X += here.p.from // in the tank, as Weakest wants it
 		l.bend.at.Y -= here.p.half
 		l.merge(old, "")
 		*old, j.kept[k] = l, here
 	} else {
-		old.merge(&l, "")
+		kept = old.merge(&l, "")
 	}
 	j.close(k)
-	return worst
+	return kept
 }
 
 // close finds what governs loading k, and the load that brings it to 1.
@@ -30,8 +31,8 @@ func (j *roofJudge) close(k int) {
 }
 
 // merge takes the checks of another place in where they say worse, but for the
-// one called settled.
-func (l *Loading) merge(other *Loading, settled string) {
+// one called settled, and reports whether it took any.
+func (l *Loading) merge(other *Loading, settled string) (took bool) {
 	for i, c := range other.Checks {
 		at := -1
 		for k := range l.Checks {
@@ -41,13 +42,14 @@ func (l *Loading) merge(other *Loading, settled string) {
 		}
 		switch {
 		case at < 0:
-			l.Checks, l.uses = append(l.Checks, c), append(l.uses, other.uses[i])
+			l.Checks, l.uses, took = append(l.Checks, c), append(l.uses, other.uses[i]), true
 		case c.Name == settled:
 		case gravity(c.Status) > gravity(l.Checks[at].Status),
-			gravity(c.Status) == gravity(l.Checks[at].Status) && other.uses[i] > l.uses[at]:
-			l.Checks[at], l.uses[at] = c, other.uses[i]
+			gravity(c.Status) == gravity(l.Checks[at].Status) && more(other.uses[i], l.uses[at]):
+			l.Checks[at], l.uses[at], took = c, other.uses[i], true
 		}
 	}
+	return took
 }
 
 // add keeps a check and what it uses, or, where nothing counts, its demand: the
