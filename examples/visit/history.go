@@ -170,7 +170,7 @@ func (s Survey) offers() []Offer {
 func (v Visit) historySection() Section {
 	sys := v.Survey.Units
 	s := Section{
-		ID: "history", Title: "Earlier visits",
+		ID: "history", Title: "Earlier visits", For: ForCrew,
 		Method:   "Levels of all visits against the outlet invert; what was offered, done and declined; the rate of solids stands under the next pump-out.",
 		Basis:    v.Pump.Trend.Basis(),
 		Cautions: v.Pump.Trend.Cautions,
@@ -195,26 +195,32 @@ func (v Visit) historySection() Section {
 		}
 		s.Tables = []Table{t}
 	}
+	s.Says = v.historySays()
+	if len(s.Tables) == 0 && len(s.Says) == 0 {
+		s.For = ForDesk
+		s.Unjudged = []string{"No earlier visit was given: two readings of sludge and scum give this household's own rate."}
+	}
+	return s
+}
+
+// historySays is what the visits say together, and what came of earlier offers.
+func (v Visit) historySays() (says []string) {
 	if l := v.Pump.Trend; l.Trend != hydraulics.NoTrend {
-		line := fmt.Sprintf("Level: %s (of %d that were read %d were high and %d low)", l.Trend, l.Read, l.High, l.Low)
+		line := fmt.Sprintf("Level: %s (%d of %d high, %d low)", l.Trend, l.High, l.Read, l.Low)
 		switch l.Trend {
 		case hydraulics.HighAgain:
 			line += ": this points to a system that backs up"
 		case hydraulics.LowAgain:
 			line += ": this points to a leak"
 		}
-		s.Says = append(s.Says, line+".")
+		says = append(says, line+".")
 	}
 	for _, o := range v.Survey.offers() {
 		if o.State == "declined" || o.State == "done" {
-			s.Says = append(s.Says, fmt.Sprintf("%s on %s: %s%s.", strings.ToUpper(o.State[:1])+o.State[1:], o.Date, v.remedyTitle(o), forAccess(o.Access)))
+			says = append(says, fmt.Sprintf("%s on %s: %s%s.", strings.ToUpper(o.State[:1])+o.State[1:], o.Date, v.remedyTitle(o), forAccess(o.Access)))
 		}
 	}
-	if len(s.Tables) == 0 && len(s.Says) == 0 {
-		s.For = ForDesk
-		s.Unjudged = []string{"No earlier visit was given: two readings of sludge and scum give this household's own rate."}
-	}
-	return s
+	return says
 }
 
 func forAccess(access string) string {

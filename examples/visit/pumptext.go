@@ -185,6 +185,9 @@ func (v Visit) nextSection() Section {
 	default:
 		s.Says = append(s.Says, "No rule that could be judged asks for pumping yet.")
 	}
+	if said := v.historySays(); len(said) > 0 {
+		s.Says = append(s.Says, strings.Join(said, " "))
+	}
 	v.forecastFacts(&s)
 	if table := p.Skipped.Pumped; table.Answered {
 		s.Facts = append(s.Facts, Fact{"By the household table, between pump-outs", amount(sys, "table_years", table.Likely.Time, manway.Year)})

@@ -101,8 +101,9 @@ func (v Visit) glanceSection() Section {
 func (v Visit) unknownSection() Section {
 	s := Section{ID: "not_checked", Title: "Not checked", Method: "Every observation that the survey leaves out, and what could not be judged without it."}
 	s.Says = append(s.Says, v.mostTelling())
-	s.Says = append(s.Says, v.standIns()...)
-	s.Says = append(s.Says, v.saidSays()...)
+	if stated := append(v.standIns(), v.saidSays()...); len(stated) > 0 {
+		s.Says = append(s.Says, strings.Join(stated, " "))
+	}
 	for i, a := range v.Survey.Accesses {
 		if !a.At.Taken {
 			s.Unjudged = append(s.Unjudged, a.Name+": its place along the tank was not measured; it is taken in the middle of its compartment.")
@@ -119,7 +120,7 @@ func (v Visit) unknownSection() Section {
 			judges = append(judges, u.Judges)
 		}
 		if len(judges) > 0 {
-			s.Unjudged = append(s.Unjudged, a.Name+", not seen, so not judged: "+strings.Join(judges, "; ")+".")
+			s.Unjudged = append(s.Unjudged, a.Name+", not seen, so not judged: "+oneWhether(judges)+".")
 		}
 	}
 	for _, d := range [...]struct {
@@ -153,6 +154,25 @@ func (v Visit) takenSection() Section {
 	return s
 }
 
+// oneWhether lists what was not judged, with one whether for those that follow
+// each other.
+func oneWhether(judges []string) string {
+	const whether = "whether "
+	var b strings.Builder
+	for i, j := range judges {
+		rest, is := strings.CutPrefix(j, whether)
+		switch {
+		case i > 0 && is && strings.HasPrefix(judges[i-1], whether):
+			b.WriteString(", " + rest)
+		case i > 0:
+			b.WriteString("; " + j)
+		default:
+			b.WriteString(j)
+		}
+	}
+	return b.String()
+}
+
 // saidSays lists what is no plain measurement: estimates, the owner's word, and
 // what was asked for in vain.
 func (v Visit) saidSays() []string {
@@ -165,16 +185,16 @@ func (v Visit) saidSays() []string {
 		}
 		lists[one.How] = append(lists[one.How], text)
 	}
-	var says []string
+	var parts []string
 	for _, l := range [...]struct {
 		how   How
 		leads string
 	}{{OwnerSays, "By the owner's word, not verified: "}, {About, "Estimated, not measured: "}, {AskedUnknown, "Asked for, and not known: "}, {NotOpened, "Behind a lid that was not opened: "}} {
 		if list := lists[l.how]; len(list) > 0 {
-			says = append(says, l.leads+strings.Join(list, "; ")+".")
+			parts = append(parts, l.leads+strings.Join(list, "; ")+".")
 		}
 	}
-	return says
+	return parts
 }
 
 // assumed is everything that was taken because it was not measured.

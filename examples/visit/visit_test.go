@@ -380,6 +380,7 @@ func FuzzRead(f *testing.F) {
 	}
 	f.Add([]byte(`{"id":"x","date":"2026-10-14","tank":{"kind":"box"},"accesses":[{}]}`))
 	f.Add([]byte("{"))
+	f.Add([]byte(spoken))
 	f.Fuzz(func(t *testing.T, b []byte) {
 		s, err := visit.Read(bytes.NewReader(b))
 		if err != nil {
@@ -387,6 +388,13 @@ func FuzzRead(f *testing.F) {
 				t.Fatal("an error without words")
 			}
 			return
+		}
+		back, err := json.Marshal(s)
+		if err != nil {
+			t.Fatalf("a survey that was read is not written: %v", err)
+		}
+		if _, err := visit.Read(bytes.NewReader(back)); err != nil {
+			t.Fatalf("it does not read back: %v\n%s", err, back)
 		}
 		v, err := visit.Run(s, cost.Book{})
 		if err != nil {

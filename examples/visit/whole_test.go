@@ -182,7 +182,7 @@ func TestHistory(t *testing.T) {
 	if math.Abs(perYear-2) > 1e-9 {
 		t.Errorf("the tank fills by %v in a year, want 2", perYear)
 	}
-	for _, want := range []string{"Level: high again (of 2 that were read 2 were high and 0 low): this points to a system that backs up", "Declined on 2024-11-20: ", "Done on 2024-11-20: ", "rate between two readings"} {
+	for _, want := range []string{"Level: high again (2 of 2 high, 0 low): this points to a system that backs up", "Declined on 2024-11-20: ", "Done on 2024-11-20: ", "rate between two readings"} {
 		if !strings.Contains(said, want) {
 			t.Errorf("the page does not say %q", want)
 		}
