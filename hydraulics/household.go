@@ -145,7 +145,8 @@ func (h Household) Validate() error {
 
 // NextDate is the civil date an interval after the last pump-out, in whole
 // months rounded down, at the month's end where the month has no such day; an
-// interval of less than a month is counted in whole days. The interval is 0 to
+// interval of less than a month is counted in whole days, and is not later than a
+// month. The interval is 0 to
 // 200 years and the date at most in the year 9000.
 //
 // Source: the civil calendar.
@@ -162,7 +163,11 @@ func NextDate(last manway.Date, interval manway.Duration) (manway.Date, error) {
 	const slack = 1e-9
 	months := int(math.Floor(interval.In(manway.Month)*(1+slack) + slack))
 	if months == 0 {
-		return last.AddDays(int(math.Floor(interval.In(manway.Day)*(1+slack) + slack))), nil
+		day, month := last.AddDays(int(math.Floor(interval.In(manway.Day)*(1+slack)+slack))), last.AddMonths(1)
+		if month.Before(day) { // 30 days after 31 January, which a month later is the end of February
+			return month, nil
+		}
+		return day, nil
 	}
 	return last.AddMonths(months), nil
 }

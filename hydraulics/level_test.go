@@ -9,7 +9,7 @@ import (
 	"manway.example/manway/tank"
 )
 
-// Nothing is lost in a day, whatever the outlet, the shape and the step; the
+// Property (balance): nothing is lost in a day, whatever the outlet, the shape and the step; the
 // volumes of the shapes at the last levels say the same as the books.
 func TestRouteBalance(t *testing.T) {
 	for name, made := range map[string]*tank.Tank{"one box": boxTank(t, 0), "two": boxTank(t, 1), "three": boxTank(t, 2), "cylinder": lyingTank(t)} {
@@ -89,7 +89,7 @@ func TestRouteConverges(t *testing.T) {
 	}
 }
 
-// Less open area stands higher; clear is the least.
+// Property (monotone): less open area stands higher; clear is the least.
 func TestOutletHeadRises(t *testing.T) {
 	last := manway.Length(0)
 	for _, open := range []float64{1, 0.99, 0.5, 0.1, 0.01} {
@@ -131,7 +131,7 @@ func TestTruck(t *testing.T) {
 	}
 }
 
-// A day carries away what it pumps, and never holds more than the truck.
+// Property (bounded): a day never holds more than the truck.
 func TestDay(t *testing.T) {
 	gal := manway.Gallon
 	truck := hydraulics.Truck{Capacity: 2500 * gal, Aboard: 400 * gal}
@@ -147,7 +147,7 @@ func TestDay(t *testing.T) {
 	}
 }
 
-// A gauge that reads a fifth more than the shape makes a shape that holds it.
+// Property (inverse): a gauge that reads a fifth more than the shape makes a shape that holds it.
 func TestGaugeRecalibrates(t *testing.T) {
 	c := twoCompartments(t, lyingTank(t)).Compartments[0]
 	g := hydraulics.Gauge{Compartment: c, From: 48 * manway.Inch, To: 6 * manway.Inch, Before: 300 * manway.Gallon}
@@ -196,7 +196,7 @@ func TestForecast(t *testing.T) {
 	}
 }
 
-// The published rates differ by a factor of two or more: the spread is told.
+// Property (bounded): every published rate lies within the spread that is told.
 func TestAccumulationSpread(t *testing.T) {
 	c := must[hydraulics.Comparison](t)(hydraulics.CompareAccumulation(4, 3*manway.Year))
 	valid := 0

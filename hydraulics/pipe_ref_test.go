@@ -200,6 +200,10 @@ func TestDrainFigures(t *testing.T) {
 		},
 		"area over full area": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			at, full := circle(t, row)
+			if row.Float(t, "share") < 0.9 && row.Float(t, "share") > 0 { // deeper, a flow has two depths
+				d := hydraulics.Drain{Diameter: full.Depth, Slope: 0.01, N: 0.013}
+				at = must[hydraulics.DrainFlow](t)(d.AtFlow(at.Flow)) // the depth found again from the flow
+			}
 			return float64(at.Area / full.Area), manway.Ratio
 		},
 		"hydraulic radius over that of the full pipe": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {

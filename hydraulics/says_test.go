@@ -71,7 +71,8 @@ func TestResultsSayWhereTheyComeFrom(t *testing.T) {
 	}
 }
 
-// Leaving a compartment costs the years that the table says.
+// Property (two ways): leaving a compartment costs the years that the table says
+// of the whole and of the part.
 func TestSkippedCostsYears(t *testing.T) {
 	c := twoCompartments(t, boxTank(t, 1))
 	c.Compartments[1] = hydraulics.Compartment{Name: "rear", Shape: c.Compartments[1].Shape}
@@ -89,7 +90,8 @@ func TestSkippedCostsYears(t *testing.T) {
 	}
 }
 
-// A chamber of a real shape is the prism where the shape is one.
+// Property (two ways): a chamber of a real shape is the prism where the shape is
+// one.
 func TestChamberByShape(t *testing.T) {
 	shape := &boxTank(t, 0).Compartments()[0]
 	prism := hydraulics.Chamber{Area: 32 * manway.SquareFoot, Off: 10 * manway.Inch, On: 16 * manway.Inch, Alarm: 20 * manway.Inch, Top: 40 * manway.Inch, Drain: 20 * manway.Gallon}

@@ -2,6 +2,19 @@ package hydraulics
 
 import "manway.example/manway"
 
+// Basis lists where the functions that give a bare quantity come from; every
+// result lists its own.
+func Basis() []manway.Citation {
+	return []manway.Citation{
+		{Source: ISO2533, Place: "sections 2.3 and 2.7, pressure of the air"},
+		{Source: EPANET22, Place: "Table 3.1, Hazen and Williams"},
+		{Source: Francis1883, Place: "weir with end contractions"},
+		{Source: Mancl1984, Place: "household table"},
+		{Source: USACEWetWell, Place: "chapter 7, wet wells"},
+		{Source: manway.Practice, Place: "orifice, notch, draining, vacuum, truck gauge and loads, dates"},
+	}
+}
+
 // Sources that only this package cites.
 var (
 	// Mancl1984 is the household table of years between pump-outs.

@@ -72,6 +72,8 @@ func TestIntervalFigures(t *testing.T) {
 			row.Read(t, "tank", &tank)
 			got := must[manway.Duration](t)(hydraulics.Interval(people, tank))
 			row.Check(t, got.In(manway.Year))
+			house := hydraulics.Household{People: people, PeopleKnown: hydraulics.Counted, Grinder: manway.No}
+			row.Check(t, must[hydraulics.HouseholdInterval](t)(house.Interval(tank)).Likely.Time.In(manway.Year))
 			// The straight line is ours; the table says how far it may be off.
 			line := must[manway.Duration](t)(hydraulics.DerivedInterval(people, tank))
 			if off := (line - got).In(manway.Year); off > 0.1 || off < -0.1 {
@@ -95,6 +97,9 @@ func TestRuleFigures(t *testing.T) {
 				return float64(r.ScumToOutlet), manway.KindLength
 			case "scum to top":
 				return float64(r.ScumToTop), manway.KindLength
+			case "holding tank":
+				c := must[manway.Check](t)(hydraulics.HoldingTank(500*manway.Gallon, 1000*manway.Gallon))
+				return c.Capacity / float64(1000*manway.Gallon), manway.Ratio
 			}
 			return r.Share, manway.Ratio
 		},
@@ -160,6 +165,12 @@ func TestAccumulationFigures(t *testing.T) {
 	quantities{
 		"sludge of a model": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			low, _ := of(t, row)
+			c := must[hydraulics.Comparison](t)(hydraulics.CompareAccumulation(int(row.Float(t, "people")), manway.Duration(row.Float(t, "years"))*manway.Year))
+			for _, m := range c.Models {
+				if m.Model.Name == row.Input(t, "model") && m.Low != low {
+					t.Errorf("%v beside the other models, %v alone", m.Low, low)
+				}
+			}
 			return float64(low), manway.KindVolume
 		},
 		"sludge over tank": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {

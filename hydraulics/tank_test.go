@@ -11,7 +11,7 @@ import (
 	"manway.example/manway/tank"
 )
 
-// More people or less tank never lengthens the interval; between two rows it
+// Property (monotone): more people or less tank never lengthens the interval; between two rows it
 // stays between them.
 func TestIntervalIsMonotone(t *testing.T) {
 	for people := 1; people <= 9; people++ {
@@ -89,7 +89,7 @@ func TestNextDate(t *testing.T) {
 	}
 }
 
-// Layers add up to the whole, and what leaves and stays too, in any shape.
+// Property (additive): layers add up to the whole, and what leaves and stays too, in any shape.
 func TestGallonsAddUp(t *testing.T) {
 	for name, made := range map[string]*tank.Tank{"box": boxTank(t, 1), "cylinder": lyingTank(t)} {
 		p := must[hydraulics.Plan](t)(hydraulics.PumpOut(twoCompartments(t, made)))

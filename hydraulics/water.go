@@ -47,6 +47,8 @@ func WaterAt(temperature manway.Temperature) (Water, error) {
 }
 
 // Head is the height of this water that weighs the pressure p.
+//
+// Source: hydrostatics.
 func (w Water) Head(p manway.Pressure) manway.Length {
 	return manway.Length(float64(p) / (float64(w.Density) * manway.StandardGravity))
 }

@@ -43,8 +43,8 @@ const maxRows = 20000
 // Source: as [Tank.Volume].
 func (t *Tank) Chart(c ChartCase) (Chart, error) {
 	var faults manway.InputErrors
-	if t.n == 0 {
-		return Chart{}, outOfRange[manway.Length]("Tank", 0, 0)
+	if !t.made(&faults) {
+		return Chart{}, faults
 	}
 	manway.Within(&faults, "Step", c.Step, max(manway.Millimetre, manway.Length(t.height)/maxRows), manway.Length(t.height))
 	t.rim(&faults, c)
@@ -75,10 +75,10 @@ func (t *Tank) Chart(c ChartCase) (Chart, error) {
 //
 // Source: as [Tank.Volume].
 func (t *Tank) ChartAt(depths []manway.Length, c ChartCase) (Chart, error) {
-	if t.n == 0 {
-		return Chart{}, outOfRange[manway.Length]("Tank", 0, 0)
-	}
 	var faults manway.InputErrors
+	if !t.made(&faults) {
+		return Chart{}, faults
+	}
 	t.rim(&faults, c)
 	for i, d := range depths {
 		if !(d >= 0 && float64(d) <= t.height) {

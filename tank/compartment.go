@@ -55,5 +55,8 @@ func (c *Compartment) Full() manway.Volume { return manway.Volume(c.full) }
 // Length is the inside length along the straight part.
 func (c *Compartment) Length() manway.Length { return c.To - c.From }
 
+// Basis lists where the volumes come from.
+func (c *Compartment) Basis() []manway.Citation { return new(Tank).Basis() }
+
 func (c *Compartment) liquid(depth float64) float64  { return c.solid.volume(c.span, depth) }
 func (c *Compartment) surface(depth float64) float64 { return c.solid.area(c.span, depth) }

@@ -179,8 +179,7 @@ func (t *Tank) buried(c *FloatCase) (buried, error) {
 const mostDug = 10000 * manway.CubicFoot
 
 func (c *FloatCase) validate(faults *manway.InputErrors, t *Tank) {
-	if t.n == 0 {
-		faults.Add("Tank", "zero", "a tank made by New")
+	if !t.made(faults) {
 		return
 	}
 	if t.outside == nil {

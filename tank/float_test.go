@@ -216,7 +216,7 @@ func TestFloatUnknown(t *testing.T) {
 	}
 }
 
-// The level that may be left has the required factor, and nothing less has.
+// Property (inverse): at the least level the tank has just the required factor.
 func TestLeastLiquid(t *testing.T) {
 	for name, s := range shapes {
 		if _, ok := s.(Surveyed); ok {
@@ -244,6 +244,8 @@ func TestLeastLiquid(t *testing.T) {
 	}
 }
 
+// Property (inverse): with water at the limit the tank has the required factor,
+// with a millimetre more it has not.
 func TestWaterLimit(t *testing.T) {
 	x := must(t, Spec{Shape: shapes["box"], Wall: 0.08, Roof: 0.1, Floor: 0.1})
 	c := FloatCase{Cover: 0.3}
@@ -264,7 +266,7 @@ func TestWaterLimit(t *testing.T) {
 	}
 }
 
-// Every weight more holds the tank down better.
+// Property (monotone): every weight more holds the tank down better.
 func TestFloatMonotone(t *testing.T) {
 	x := must(t, Spec{Shape: shapes["draft"], Wall: 0.08, Roof: 0.1, Floor: 0.1})
 	base := FloatCase{Cover: 0.4, Liquid: 0.1, RiserArea: 0.3, Dug: 0.2}

@@ -38,15 +38,16 @@ func (f FloorStrength) Checks() []manway.Check {
 // Floor screens the floor of an empty rectangular concrete tank between its
 // walls, pressed up by groundwater and down by its own weight, 1.6 H - 0.9 D.
 // Downwards it lies on the ground and is not judged. Whether its edges turn in
-// the walls is not known: both ways are run and taken as in Wall. Whether the whole tank stays down
-// is for Float.
+// the walls is not known: both ways are run and taken as in Wall. Whether the
+// whole tank stays down is for Float.
 //
 // Errors: [manway.InputErrors], every fault at once. Other shapes and materials
 // are NotJudged.
+//
+// Source: as Wall.
 func (t *Tank) Floor(c FloorCase) (FloorStrength, error) {
 	var faults manway.InputErrors
-	if t.n == 0 {
-		faults.Add("Tank", "zero", "a tank made by New")
+	if !t.made(&faults) {
 		return FloorStrength{}, faults
 	}
 	faults.Under("Concrete", c.Concrete.Validate())

@@ -47,10 +47,11 @@ func (p PartitionStrength) Checks() []manway.Check { return flat(p.Loadings, p.N
 //
 // Errors: [manway.InputErrors], every fault at once. Other shapes and materials
 // are NotJudged.
+//
+// Source: as Wall.
 func (t *Tank) Partition(c PartitionCase) (PartitionStrength, error) {
 	var faults manway.InputErrors
-	if t.n == 0 {
-		faults.Add("Tank", "zero", "a tank made by New")
+	if !t.made(&faults) {
 		return PartitionStrength{}, faults
 	}
 	manway.WithinCount(&faults, "Partition", c.Partition, 0, t.n-2)

@@ -111,6 +111,9 @@ type Solved struct {
 //
 // Errors: [manway.InputErrors], every fault at once. A tank of another material
 // or shape is no error: its checks are NotJudged.
+//
+// Source: thin plates after Timoshenko and Woinowsky-Krieger; strength and load
+// combinations of ACI 318-19; wheels of AASHTO LRFD and crowd of ASCE 7-16.
 func (t *Tank) Roof(c RoofCase) (RoofStrength, error) {
 	var faults manway.InputErrors
 	c.validate(&faults, t)

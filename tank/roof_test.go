@@ -136,7 +136,7 @@ func TestPlankIsABeam(t *testing.T) {
 	}
 }
 
-// More soil, more wear and thinner steel use more.
+// Property (monotone): more soil and more wear use more.
 func TestRoofMonotonic(t *testing.T) {
 	tk := roofTank(t)
 	last := 0.0
@@ -192,7 +192,7 @@ func TestRoofLimits(t *testing.T) {
 	}
 }
 
-// A tank mirrored about its centre line has the same roof.
+// Property (symmetric): a tank mirrored about its centre line has the same roof.
 func TestRoofMirrored(t *testing.T) {
 	spec := Spec{Shape: Box{Length: 96 * in, Width: 60 * in, Height: 60 * in}, Wall: 3 * in, Roof: 4 * in, Floor: 4 * in,
 		Access: []Access{{Along: 24 * in, Across: 9 * in, Length: 24 * in, Width: 18 * in}}}

@@ -89,8 +89,7 @@ func (c RoofCase) wheels() []manway.Wheel {
 
 // validate adds the faults of c on tank t.
 func (c RoofCase) validate(faults *manway.InputErrors, t *Tank) {
-	if t.n == 0 {
-		faults.Add("Tank", "zero", "a tank made by New")
+	if !t.made(faults) {
 		return
 	}
 	faults.Under("Concrete", c.Concrete.Validate())

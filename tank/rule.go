@@ -78,6 +78,8 @@ const day = 86400.0
 
 // ForBedrooms is the capacity for a number of bedrooms; false where the rule
 // does not say.
+//
+// Source: that of the rule.
 func (r CapacityRule) ForBedrooms(n int) (manway.Volume, bool) {
 	if n < 1 || len(r.Bedrooms) == 0 {
 		return 0, false
@@ -95,6 +97,8 @@ func (r CapacityRule) ForBedrooms(n int) (manway.Volume, bool) {
 }
 
 // ForFlow is the capacity for a daily flow; false where the rule does not say.
+//
+// Source: that of the rule.
 func (r CapacityRule) ForFlow(q manway.Flow) (manway.Volume, bool) {
 	if !(q > 0) || math.IsInf(float64(q), 1) {
 		return 0, false

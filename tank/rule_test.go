@@ -166,7 +166,8 @@ func TestRuleSetsAreWhole(t *testing.T) {
 	}
 }
 
-// The published steps of a formula by flow meet where the texts say they do.
+// Property (continuous): the published steps of a formula by flow meet where the
+// texts say they do.
 func TestFlowStepsMeet(t *testing.T) {
 	pa := pennsylvania().Capacity[0]
 	for _, q := range []float64{500, 5000, 7500, 10000} {

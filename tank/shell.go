@@ -55,8 +55,8 @@ const (
 func (t *Tank) ShellWeight(concrete manway.Concrete) (Shell, error) {
 	var faults manway.InputErrors
 	faults.Under("concrete", concrete.Validate())
-	if t.n == 0 {
-		return Shell{}, outOfRange[manway.Length]("Tank", 0, 0)
+	if !t.made(&faults) {
+		return Shell{}, faults
 	}
 	surveyed := t.outside == nil
 	if surveyed && t.Spec.EmptyMass == 0 {

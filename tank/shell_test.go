@@ -26,7 +26,8 @@ func TestShellOfPlumbBox(t *testing.T) {
 	})
 }
 
-// Parts add up, and the shell is the outside less the hollow.
+// Property (additive): the parts make up the shell; thin walls weigh by their
+// thickness, and a ball in a ball what lies between the two.
 func TestShellIsOutsideLessHollow(t *testing.T) {
 	for name, s := range shapes {
 		if _, ok := s.(Surveyed); ok {

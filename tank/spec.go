@@ -43,6 +43,8 @@ type Access struct {
 }
 
 // Area is the plan area of the opening.
+//
+// Source: geometry.
 func (a Access) Area() manway.Area {
 	if a.Diameter > 0 {
 		return manway.Length(float64(a.Diameter) * math.Pi / 4).Times(a.Diameter)

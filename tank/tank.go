@@ -297,6 +297,14 @@ func (t *Tank) Range(depth manway.Length) (low, high manway.Volume, known bool, 
 	return max(0, low), high, true, nil
 }
 
+// made adds a fault unless t was made by New.
+func (t *Tank) made(faults *manway.InputErrors) bool {
+	if t.n == 0 {
+		faults.Add("Tank", "zero", "a tank made by New")
+	}
+	return t.n > 0
+}
+
 func outOfRange[Q manway.Quantity](field string, v, most Q) error {
 	var faults manway.InputErrors
 	manway.Within(&faults, field, v, 0, most)

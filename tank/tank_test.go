@@ -106,7 +106,8 @@ func TestSpecIsCopied(t *testing.T) {
 	}
 }
 
-// Inside sizes, and outside sizes with walls, tell of the same tank.
+// Property (two ways): inside sizes, and outside sizes with walls, tell of the
+// same tank.
 func TestOutsideSizes(t *testing.T) {
 	for name, s := range shapes {
 		if _, ok := s.(Surveyed); ok {
@@ -121,7 +122,7 @@ func TestOutsideSizes(t *testing.T) {
 	}
 }
 
-// The range holds the volume and is wider where less is known.
+// Property (bounded): the range holds the volume and is wider where less is known.
 func TestRange(t *testing.T) {
 	in := manway.Inch
 	inside := must(t, Spec{Shape: Box{Length: 96 * in, Width: 60 * in, Height: 60 * in}})
@@ -146,7 +147,8 @@ func TestRange(t *testing.T) {
 	}
 }
 
-// Readings of a truck's gauge on a box.
+// Property (inverse): the survey holds at each level read what the truck took
+// below it.
 func TestFromDrops(t *testing.T) {
 	in, gal := manway.Inch, manway.Gallon
 	s, err := FromDrops(48*in, []Drop{{0, 0}, {12 * in, 250 * gal}, {30 * in, 610 * gal}, {48 * in, 1000 * gal}})
@@ -172,6 +174,8 @@ func TestFromDrops(t *testing.T) {
 	}
 }
 
+// Property (additive): each row has the volume at its depth, and the compartments
+// sum up to it.
 func TestChart(t *testing.T) {
 	in := manway.Inch
 	x := must(t, Spec{Shape: Box{Length: 96 * in, Width: 60 * in, Height: 60.5 * in}, Partitions: []Partition{{At: 62 * in, Thickness: 3 * in}}})

@@ -84,6 +84,9 @@ func flat(loadings []Loading, open []manway.Check) []manway.Check {
 //
 // Errors: [manway.InputErrors], every fault at once. Other shapes and materials
 // are NotJudged.
+//
+// Source: thin plates after Timoshenko and Woinowsky-Krieger; strength and load
+// combinations of ACI 318-19; earth at rest after Das.
 func (t *Tank) Wall(c WallCase) (WallStrength, error) {
 	var faults manway.InputErrors
 	c.validate(&faults, t)
@@ -106,8 +109,7 @@ func (t *Tank) Wall(c WallCase) (WallStrength, error) {
 }
 
 func (c WallCase) validate(faults *manway.InputErrors, t *Tank) {
-	if t.n == 0 {
-		faults.Add("Tank", "zero", "a tank made by New")
+	if !t.made(faults) {
 		return
 	}
 	faults.Under("Concrete", c.Concrete.Validate())

@@ -105,8 +105,8 @@ func TestWallLoadsAreTheGround(t *testing.T) {
 	}
 }
 
-// The height of groundwater found is the one at which Use is 1, and more
-// groundwater is never better.
+// Property (inverse): the height of groundwater found is the one at which Use
+// is 1.
 func TestWallGroundwaterLimit(t *testing.T) {
 	tk := roofTank(t)
 	c := WallCase{Concrete: strongConcrete, Steel: Steel{Inside: Mesh(bar(0.192, 4, 0.5)), Outside: Mesh(bar(0.192, 4, 0.5))}, TopHeld: true,
@@ -188,7 +188,7 @@ func TestPartitionDifference(t *testing.T) {
 	}
 }
 
-// A long floor is a strip between its walls: net uplift w bends it by w L2/8
+// Property (two ways): a long floor is a strip between its walls: net uplift w bends it by w L2/8
 // where it turns freely and by w L2/12 at the walls where it does not.
 func TestFloorIsAStrip(t *testing.T) {
 	tk := longTank(t, 6, 6)

@@ -53,14 +53,12 @@ func AtMost[N Number](field string, high N) Row {
 
 // Above is a field that may come as near to low as one likes and not reach it.
 func Above[N Number](field string, low N) Row {
-	e := at(float64(low), 1, whole[N]())
-	return Row{field, field, []edge{{e.out, e.in}}}
+	return Row{field, field, []edge{{at(float64(low), 1, whole[N]()).out, float64(low)}}}
 }
 
 // Below is a field that may come as near to high as one likes and not reach it.
 func Below[N Number](field string, high N) Row {
-	e := at(float64(high), -1, whole[N]())
-	return Row{field, field, []edge{{e.out, e.in}}}
+	return Row{field, field, []edge{{at(float64(high), -1, whole[N]()).out, float64(high)}}}
 }
 
 // In says where the value stands in the input, for a fault that names it

@@ -6,6 +6,8 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
+
+	"manway.example/manway"
 )
 
 // with is a copy of in whose number at a place such as Partitions[0].At is x.
@@ -45,6 +47,10 @@ func set(v reflect.Value, path []string, x float64) error {
 	case reflect.Slice:
 		return setSlice(v, path, x)
 	case reflect.Struct:
+		if reading, ok := v.Addr().Interface().(*manway.Reading); ok && len(path) == 0 {
+			*reading = manway.Read(manway.Length(x))
+			return nil
+		}
 		if len(path) == 0 {
 			return fmt.Errorf("%s is no number", v.Type())
 		}

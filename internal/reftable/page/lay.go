@@ -65,7 +65,7 @@ func lay(root string, sources []reftable.Source, rows reftable.Rows, ours map[st
 	_, after, ended := strings.Cut(rest, "<!-- /sources -->")
 	if begun && ended {
 		var s strings.Builder
-		writeCounts(&s, sources, list)
+		writeSummary(&s, sources, list)
 		documents = append(documents, document{readme, before + "<!-- sources -->\n" + s.String() + "<!-- /sources -->" + after})
 	}
 	return documents, nil
@@ -98,20 +98,9 @@ var meanings = [...][2]string{
 	{"derived", "our own arithmetic; not counted as published"},
 }
 
-// writeCounts is the summary: how many, how well known, from how many sources.
+// writeCounts says how many, how well known, from how many sources.
 func writeCounts(w *strings.Builder, sources []reftable.Source, list []comparison) {
-	var all tally
-	for _, c := range list {
-		all.add(c)
-	}
-	named := 0
-	for _, s := range sources {
-		if s.Body != "" && all.sources[s.ID] {
-			named++
-		}
-	}
-	fmt.Fprintf(w, "%d published figures from %d sources, %d of them with an author or publisher; %s of the figures from memory. %d more are our own arithmetic.\n\n",
-		all.published, len(all.sources), named, all.share(all.status["memory"]), all.derived)
+	all := writeTotal(w, sources, list)
 	w.WriteString("| status | rows | share | meaning |\n|---|--:|--:|---|\n")
 	for _, m := range meanings {
 		if n := all.status[m[0]]; n > 0 {
@@ -128,6 +117,23 @@ func writeCounts(w *strings.Builder, sources []reftable.Source, list []compariso
 		t := by[k]
 		row(w, k, fmt.Sprint(t.published), fmt.Sprint(len(t.sources)), fmt.Sprint(t.status["memory"]), fmt.Sprint(t.derived), t.worstOff(), t.widestOff())
 	}
+}
+
+// writeTotal is the first sentence of the page.
+func writeTotal(w *strings.Builder, sources []reftable.Source, list []comparison) tally {
+	var all tally
+	for _, c := range list {
+		all.add(c)
+	}
+	named := 0
+	for _, s := range sources {
+		if s.Body != "" && all.sources[s.ID] {
+			named++
+		}
+	}
+	fmt.Fprintf(w, "%d published figures from %d sources, %d of them with an author or publisher; %s of the figures from memory. %d more are our own arithmetic.\n\n",
+		all.published, len(all.sources), named, all.share(all.status["memory"]), all.derived)
+	return all
 }
 
 func writeSources(w *strings.Builder, sources []reftable.Source, list []comparison) {
