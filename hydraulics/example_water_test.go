@@ -147,18 +147,3 @@ func ExampleServed_PeruSizing() {
 	// Ireland, any age 270.4 gal 270.4 gal <nil>
 	// 2.601 yr <nil>
 }
-
-// Half the outlet's height in two years, of a rule of one third: due already.
-func ExampleMeasured_Forecast() {
-	front, _ := frontAndRear()
-	f, err := hydraulics.Measured{
-		Outlet: 48 * manway.Inch,
-		Compartments: []hydraulics.Compartment{{Name: "front", Shape: front, State: hydraulics.Opened,
-			Sludge: manway.Read(18 * manway.Inch), Scum: manway.Read(6 * manway.Inch)}},
-		Last: manway.Date{Year: 2022, Month: 1, Day: 1}, LastKnown: hydraulics.Counted, Visit: manway.Date{Year: 2024, Month: 1, Day: 1},
-		Rule: hydraulics.Rule{Name: "a third", Share: 1. / 3, Source: manway.Citation{Source: manway.Practice}},
-	}.Forecast()
-	fmt.Printf("due %v, %.2f of the limit a visit ago; pumped now, due again %v %v\n", f.Due, 1/f.Growth, f.Pumped.Likely, err)
-	// Output:
-	// due true, 1.50 of the limit a visit ago; pumped now, due again 2025-04-01 <nil>
-}
