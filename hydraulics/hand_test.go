@@ -109,24 +109,24 @@ func TestGaugeAgrees(t *testing.T) {
 	}
 }
 
-// Six inches of sludge came in 730 days and twelve are asked for: as many more. A
+// Six inches of sludge came in 731 days and twelve are asked for: as many more. A
 // reading an inch off, of sludge and scum, gives 12/8 and 12/5 of it, and a
-// pump-out known to half a year 547.375 or 912.625 days. The low end is after 0.5
-// x 547.375 = 273.7 days, 8.99 months of 30.4375, the likely one after 730, 23.98
-// months, the high one after 1.4 x 912.625 = 1277.7 days, 41.98 months: whole
+// pump-out known to half a year 548.375 or 913.625 days. The low end is after 0.5
+// x 548.375 = 274.19 days, 9.008 months of 30.4375, the likely one after 731, 24.016
+// months, the high one after 1.4 x 913.625 = 1279.1 days, 42.02 months: whole
 // months count.
 func TestForecastByHand(t *testing.T) {
 	c := twoCompartments(t, boxTank(t, 1))
 	c.Outlet = 24 * manway.Inch
 	m := hydraulics.Measured{Outlet: 24 * manway.Inch, Compartments: c.Compartments[:1], LastKnown: hydraulics.About,
-		Last: manway.Date{Year: 2022, Month: 1, Day: 1}, Visit: manway.Date{Year: 2024, Month: 1, Day: 1},
+		Last: manway.Date{Year: 2022, Month: 1, Day: 1}, Visit: manway.Date{Year: 2024, Month: 1, Day: 2},
 		Rule: hydraulics.Rule{Name: "half", Share: 0.5, Source: manway.Citation{Source: manway.Practice}}}
 	m.Compartments[0].Sludge, m.Compartments[0].Scum = manway.Read(6*manway.Inch), manway.Read(0)
 	f := must[hydraulics.Forecast](t)(m.Forecast())
 	for name, d := range map[string]struct {
 		got  manway.Date
 		want string
-	}{"likely": {f.Likely, "2025-12-01"}, "low": {f.Low, "2024-09-01"}, "high": {f.High, "2027-06-01"}, "likely from empty": {f.Pumped.Likely, "2027-12-01"}} {
+	}{"likely": {f.Likely, "2026-01-02"}, "low": {f.Low, "2024-10-02"}, "high": {f.High, "2027-07-02"}, "likely from empty": {f.Pumped.Likely, "2028-01-02"}} {
 		if d.got.String() != d.want {
 			t.Errorf("%s is %v, want %s", name, d.got, d.want)
 		}
@@ -155,5 +155,41 @@ func TestRoutedVolumeIsCounted(t *testing.T) {
 	still := must[hydraulics.Routed](t)(r.Route())
 	if math.Abs((still.Peak - 48*manway.Inch).In(manway.Inch)) > 1e-6 {
 		t.Errorf("nothing comes in and the level is %v", still.Peak)
+	}
+}
+
+// A rule asks for what it names and no more, and layers that fill the depth to
+// the last hair are taken.
+func TestRuleAsksForItsOwn(t *testing.T) {
+	source := manway.Citation{Source: manway.Practice}
+	s := hydraulics.Solids{Outlet: 48 * manway.Inch, DeviceBottom: manway.Read(20 * manway.Inch), Sludge: manway.Read(30 * manway.Inch), Scum: manway.Read(18 * manway.Inch)}
+	for name, rule := range map[string]hydraulics.Rule{
+		"sludge": {Name: "a", SludgeToOutlet: manway.Inch, Source: source}, "scum": {Name: "b", ScumToOutlet: manway.Inch, Source: source}, "share": {Name: "c", Share: 0.5, Source: source},
+	} {
+		r, err := rule.Trigger(s)
+		if err != nil || r.Asked != 1 {
+			t.Errorf("%s alone: %d checks, %v", name, r.Asked, err)
+		}
+	}
+	s.Scum = manway.Read(18.001 * manway.Inch)
+	if _, err := (hydraulics.Rule{Name: "c", Share: 0.5, Source: source}).Trigger(s); err == nil {
+		t.Error("layers of more than the depth are taken")
+	}
+}
+
+// A level at the roof is not in the riser, one above it is.
+func TestLevelInTheRiser(t *testing.T) {
+	c := twoCompartments(t, boxTank(t, 1))
+	top := c.Compartments[0].Shape.Full()
+	height := must[manway.Length](t)(c.Compartments[0].Shape.Depth(top))
+	for _, d := range []struct {
+		level manway.Length
+		riser bool
+	}{{height, false}, {height + manway.Inch, true}} {
+		c.Compartments[0].Level = manway.Read(d.level)
+		p := must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
+		if got := p.Compartments[0]; got.InRiser != d.riser || math.Abs(float64(got.From-height)) > 1e-12 {
+			t.Errorf("a level of %v under a roof at %v: in the riser %v, from %v", d.level, height, got.InRiser, got.From)
+		}
 	}
 }

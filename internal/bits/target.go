@@ -67,10 +67,11 @@ func (t target) compare(root string, here []figure, tests bool, w io.Writer) (bo
 	}
 	quoted := "'" + strings.Join(emulator, "' '") + "'"
 	args := append([]string{"go", "test", "-count=1", "-exec", quoted}, rooms...)
-	out, err = t.command(root, args...).CombinedOutput()
-	fmt.Fprintf(w, "%s", out)
-	if _, failed := err.(*exec.ExitError); err != nil && !failed {
-		return false, err
+	run := t.command(root, args...)
+	run.Stdout, run.Stderr = w, w
+	err = run.Run()
+	if err != nil {
+		fmt.Fprintf(w, "%s/%s: go test: %v\n", t.os, t.arch, err)
 	}
 	return agrees && err == nil, nil
 }
