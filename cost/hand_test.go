@@ -6,7 +6,9 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"manway.example/manway"
 	"manway.example/manway/cost"
+	"manway.example/manway/internal/limit"
 	"manway.example/manway/riser"
 )
 
@@ -198,4 +200,20 @@ func TestFlipBelowOne(t *testing.T) {
 		}
 	}
 	t.Error("the upkeep at which the answer changes was not found")
+}
+
+// The limits of what a pump-out, a truck, a grid of bars and a pit may be.
+func TestLimitsOfWork(t *testing.T) {
+	p := cost.PumpOut{Gallons: 1250 * manway.Gallon, Covers: []manway.Length{6 * manway.Inch}}
+	lines := func(b cost.Band) error { _, err := p.Lines(b); return err }
+	limit.Check(t, cost.Band{Gallons: 1000 * manway.Gallon, Lids: 1}, lines, limit.Between("Band.Lids", 0, 100).In("Lids"))
+	load := func(x cost.Truck) error { _, err := x.Lines(1500 * manway.Gallon); return err }
+	limit.Check(t, cost.Truck{Capacity: 1000 * manway.Gallon, Rate: 100 * manway.GallonPerMinute, Crew: 2}, load,
+		limit.Between("Truck.Rate", manway.GallonPerMinute, 2000*manway.GallonPerMinute).In("Rate"))
+	bars := func(g cost.BarGrid) error { _, _, _, err := g.Bars(); return err }
+	limit.Check(t, cost.BarGrid{Width: 20 * manway.Foot, Length: 20 * manway.Foot, Cover: 2 * manway.Inch, Spacing: manway.Foot}, bars,
+		limit.Between("Spacing", manway.Inch, 10*manway.Foot))
+	pit := func(s cost.SlopedPit) error { _, err := s.Volumes(); return err }
+	limit.Check(t, cost.SlopedPit{BottomWidth: 4 * manway.Foot, BottomLength: 8 * manway.Foot, TopWidth: 10 * manway.Foot, TopLength: 14 * manway.Foot, Depth: 6 * manway.Foot}, pit,
+		limit.AtMost("TopLength", 1000*manway.Foot), limit.AtMost("TopWidth", 1000*manway.Foot))
 }

@@ -67,3 +67,48 @@ func TestNoticeIsGiven(t *testing.T) {
 		t.Errorf("the hole is open (%v), and the notice is %q, %v", list, text, ok)
 	}
 }
+
+// Tapes that cross at less than 30 degrees place a cover poorly. Over corners 30
+// ft apart two equal tapes of 15/sin(14.5 deg) = 59.9 ft cross at 29 degrees, of
+// 15/sin(15.5 deg) = 56.1 ft at 31.
+func TestTapesThatCrossFlat(t *testing.T) {
+	for degrees, poor := range map[float64]bool{29: true, 31: false, 90: false} {
+		long := manway.Length(15/math.Sin(degrees/2*math.Pi/180)) * manway.Foot
+		p, err := Tie{Corners: 30 * manway.Foot, FromA: long, FromB: long}.Position()
+		if err != nil || p.Poor != poor || !(math.Abs(p.Angle.In(manway.Degree)-degrees) <= 1e-9) {
+			t.Errorf("%g degrees: %v, poor %v, %v", degrees, p.Angle, p.Poor, err)
+		}
+	}
+}
+
+// All that presses is in the hoop force, and a third of the buckling pressure is
+// what a wall is judged by.
+func TestPressIsCounted(t *testing.T) {
+	w := Wall{Diameter: 24 * manway.Inch, Thickness: 0.5 * manway.Inch, Modulus: 110000 * manway.PSI, Poisson: 0.4}
+	p, err := w.Press(Surround{Depth: 3 * manway.Foot, Water: manway.GroundwaterAt(manway.Foot), Wheel: manway.PickupWheel})
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, err := w.Buckling(0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	// 2,000 lbf, z 3 ft, x = 3 sqrt(2/3): 3 P z x^2/(pi (x^2 + z^2)^2.5) = 3 x 2000
+	// x 3 x 6/(pi 15^2.5) lbf/ft2.
+	wheel := 3 * 2000 * 3 * 6 / (math.Pi * math.Pow(15, 2.5))
+	hoop := (p.Earth + p.Water + p.Wheel).In(manway.PSF) * 2 / 2
+	for _, c := range []struct {
+		name      string
+		got, want float64
+	}{
+		{"wheel", p.Wheel.In(manway.PSF), wheel}, {"water", p.Water.In(manway.PSF), 2 * 62.4},
+		{"earth", p.Earth.In(manway.PSF), (1 - math.Sin(28*math.Pi/180)) * (120 + 2*(130-62.4))},
+		{"hoop", p.Hoop.In(manway.PoundForcePerFoot), hoop}, {"buckling", p.Checks[0].Capacity, float64(b.Tube) / 3},
+		{"demand", p.Checks[0].Demand, float64(p.Earth + p.Water)},
+		{"hoop stress", p.Checks[1].Demand, (1.6*float64(p.Earth+p.Water) + 1.6*float64(p.Wheel)) * 24},
+	} {
+		if !(math.Abs(c.got-c.want) <= 1e-9*c.want) {
+			t.Errorf("%s: %g, want %g", c.name, c.got, c.want)
+		}
+	}
+}
