@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"manway.example/manway"
 	"manway.example/manway/internal/plate"
 )
 
@@ -35,5 +36,32 @@ func TestRimRound(t *testing.T) {
 		if got := float64(c.l.rim(c.s).Around) / in; math.Abs(got-c.want) > 1e-9 {
 			t.Errorf("%+v: %g in round, want %g", c.s, got, c.want)
 		}
+	}
+}
+
+// Teams are reckoned for 1 to 6 people and up to 1,000 lb each.
+func TestLimitsOfTeams(t *testing.T) {
+	for _, c := range []struct {
+		n     int
+		each  manway.Mass
+		taken bool
+	}{{1, 0, true}, {6, 1000 * manway.Pound, true}, {6, 1001 * manway.Pound, false}, {7, manway.Pound, false}, {0, manway.Pound, false}, {1, -1, false}} {
+		if _, ok := TeamByDoubling(c.n, c.each); ok != c.taken {
+			t.Errorf("%d people of %v: %v", c.n, c.each, ok)
+		}
+	}
+}
+
+// Each check of bending has its own unfactored moment: a disc of 24 in and 3 in
+// weighs 37.5 lb/ft2 and bends by q a^2 (3 + nu)/16 under itself, less than with a
+// person on it.
+func TestBendingUnfactored(t *testing.T) {
+	b, err := Lid{Shape: Disc, Diameter: 24 * manway.Inch, Thickness: 3 * manway.Inch, Moisture: Dry}.Bend(BendCase{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	own, person := b.Checks[0].Unfactored, b.Checks[1].Unfactored
+	if !(own > 0 && own < person) || !(math.Abs(b.Checks[0].Demand/own-1.4) < 1e-9) {
+		t.Errorf("own weight %g of demand %g, a person %g", own, b.Checks[0].Demand, person)
 	}
 }
