@@ -1,7 +1,5 @@
 package manway
 
-import "strings"
-
 // Answer is what is known of a question with yes or no. The zero value is
 // unknown: nobody asked, looked or could see.
 type Answer uint8
@@ -13,7 +11,7 @@ const (
 	Yes
 )
 
-var answers = [...]string{"unknown", "no", "yes"}
+var answers = [...]string{unknown, "no", "yes"}
 
 // String is unknown, no or yes.
 func (a Answer) String() string { return Word(answers[:], a) }
@@ -23,10 +21,6 @@ func (a Answer) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
 
 // UnmarshalText accepts unknown, no and yes, and not seen for unknown.
 func (a *Answer) UnmarshalText(text []byte) error {
-	if strings.TrimSpace(string(text)) == notSeen {
-		*a = Unknown
-		return nil
-	}
 	return ReadWord(a, "answer", answers[:], text)
 }
 

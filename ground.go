@@ -63,9 +63,9 @@ func (g *Groundwater) UnmarshalText(text []byte) error {
 // Soil is the ground round and over a tank. The zero value is soil of which
 // nothing is known.
 type Soil struct {
-	Moist     Density // above the water table, 60 to 150 lb/ft3; 0: not known
-	Saturated Density // below it, 80 to 160 lb/ft3; 0: not known
-	Friction  Angle   // effective friction angle, 15 to 45 deg; 0: not known
+	Moist     Density `json:"moist"`     // above the water table, 60 to 150 lb/ft3; 0: not known
+	Saturated Density `json:"saturated"` // below it, 80 to 160 lb/ft3; 0: not known
+	Friction  Angle   `json:"friction"`  // effective friction angle, 15 to 45 deg; 0: not known
 }
 
 // Soil weights that are taken where the soil is not known. As a load the soil

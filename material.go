@@ -5,8 +5,8 @@ import "math"
 // Concrete is the concrete of a lid, roof, wall or ring. The zero value is
 // concrete of which nothing is known.
 type Concrete struct {
-	Strength Pressure // specified compressive strength f'c, 1,000 to 15,000 psi; 0: not known, 2,500 psi is taken
-	Density  Density  // with its steel, 90 to 200 lb/ft3; 0: not known, 150 lb/ft3 is taken
+	Strength Pressure `json:"strength"` // specified compressive strength f'c, 1,000 to 15,000 psi; 0: not known, 2,500 psi is taken
+	Density  Density  `json:"density"`  // with its steel, 90 to 200 lb/ft3; 0: not known, 150 lb/ft3 is taken
 }
 
 // Values that are taken where the concrete is not known. 2,500 psi is the least
@@ -68,11 +68,11 @@ func (s *SteelState) UnmarshalText(text []byte) error {
 // Reinforcement is one layer of steel near the tension face, per width of
 // section. The zero value is steel of which nothing is known.
 type Reinforcement struct {
-	State    SteelState
-	Diameter Length   // of a bar or wire as it is now, 0.05 to 1.5 in
-	Spacing  Length   // between bars, 1 to 36 in
-	Cover    Length   // from the tension face to the bar's surface, 0 or more
-	Yield    Pressure // 24,000 to 100,000 psi; 0: not known, 40,000 psi is taken
+	State    SteelState `json:"state"`
+	Diameter Length     `json:"diameter"` // of a bar or wire as it is now, 0.05 to 1.5 in
+	Spacing  Length     `json:"spacing"`  // between bars, 1 to 36 in
+	Cover    Length     `json:"cover"`    // from the tension face to the bar's surface, 0 or more
+	Yield    Pressure   `json:"yield"`    // 24,000 to 100,000 psi; 0: not known, 40,000 psi is taken
 }
 
 // UsualSteelYield is taken where the grade of the steel is not known: the

@@ -16,6 +16,7 @@ func Read(x Length) Reading { return Reading{Taken: true, Length: x} }
 const (
 	notMeasured = "not measured"
 	notSeen     = "not seen"
+	unknown     = "unknown"
 )
 
 // String is the length, or not measured.
@@ -37,7 +38,7 @@ func (r Reading) MarshalText() ([]byte, error) {
 // UnmarshalText accepts a length, or not measured, not seen, unknown or nothing.
 func (r *Reading) UnmarshalText(text []byte) error {
 	switch strings.TrimSpace(string(text)) {
-	case "", notMeasured, notSeen, "unknown":
+	case "", notMeasured, notSeen, unknown:
 		*r = Reading{}
 		return nil
 	}

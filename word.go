@@ -16,9 +16,12 @@ func Word[T ~uint8](words []string, v T) string {
 
 // ReadWord sets v to the value whose word the text is, capitals or not. The
 // error names field and lists the words, but for the empty one of a zero value
-// that must be set.
+// that must be set. Where the first word is unknown, not seen is read as that.
 func ReadWord[T ~uint8](v *T, field string, words []string, text []byte) error {
 	s := strings.TrimSpace(string(text))
+	if s == notSeen && words[0] == unknown {
+		s = unknown
+	}
 	for i, w := range words {
 		if strings.EqualFold(w, s) {
 			*v = T(i)

@@ -21,7 +21,7 @@ type Yearly struct {
 // Rate and money are both real or both nominal. The life in the scenario must be
 // whole years where the upkeep rises; an event outside the life is refused.
 //
-// Source: [HB135] annual value; textbook equivalent uniform annual cost.
+// Source: NIST Handbook 135 annual value; textbook equivalent uniform annual cost.
 func (o Option) OneLife(s Scenario, i Rate) (Yearly, error) {
 	var faults manway.InputErrors
 	faults.Under("", o.Validate())

@@ -66,7 +66,7 @@ type Lifetimes struct {
 // first repeats both for ever, the second moves only the first date of the
 // replacement.
 //
-// Source: [HB135] annual cost method, solved for the life; own derivation.
+// Source: NIST Handbook 135 annual cost method, solved for the life; own derivation.
 func (p PatchOrReplace) Lives() (Lifetimes, error) {
 	var faults manway.InputErrors
 	checkNotNegative(&faults, "Patch", p.Patch)

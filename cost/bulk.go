@@ -15,15 +15,15 @@ type Bulk struct {
 
 const poundPerCubicYard = manway.Density(manway.Pound) / manway.Density(manway.CubicYard)
 
-var calRecycle = manway.Citation{Source: CalRecycle, Place: "calculations: volume to weight"}
+var wastePage = manway.Citation{Source: calRecycle, Place: "calculations: volume to weight"}
 
 var bulks = [...]Bulk{
-	{"earth, loose and dry", 2100 * poundPerCubicYard, calRecycle},
-	{"earth, excavated and wet", 3000 * poundPerCubicYard, calRecycle},
-	{"gravel or crushed stone, loose and dry", 2600 * poundPerCubicYard, calRecycle},
-	{"sand, loose and dry", 2400 * poundPerCubicYard, calRecycle},
-	{"stone, graded, loose", 2700 * poundPerCubicYard, calRecycle},
-	{"broken concrete or asphalt, loose", 2400 * poundPerCubicYard, calRecycle},
+	{"earth, loose and dry", 2100 * poundPerCubicYard, wastePage},
+	{"earth, excavated and wet", 3000 * poundPerCubicYard, wastePage},
+	{"gravel or crushed stone, loose and dry", 2600 * poundPerCubicYard, wastePage},
+	{"sand, loose and dry", 2400 * poundPerCubicYard, wastePage},
+	{"stone, graded, loose", 2700 * poundPerCubicYard, wastePage},
+	{"broken concrete or asphalt, loose", 2400 * poundPerCubicYard, wastePage},
 }
 
 // Bulks is the published weight of each material.
@@ -32,7 +32,7 @@ func Bulks() []Bulk { return append([]Bulk(nil), bulks[:]...) }
 // HaulWeight is the weight of a loose volume of a material of [Bulks], for
 // haulage that is charged by weight. Volumes up to 1e6 m3.
 //
-// Source: [CalRecycle].
+// Source: the weights of a Californian authority for reports of waste.
 func HaulWeight(material string, loose manway.Volume) (manway.Mass, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Loose", loose, 0, 1e6*manway.CubicMetre)

@@ -68,7 +68,7 @@ var ownerYears = [...]int{5, 10, 20}
 //
 // Totals by year are plain sums of what is paid, without discount or credit.
 //
-// Source: [HB135], sections 4 and 5; [ASTME917].
+// Source: NIST Handbook 135, sections 4 and 5; ASTM E917.
 func Compare(options []Option, h Horizon) (Comparison, error) {
 	if err := checkOptions(options, h); err != nil {
 		return Comparison{}, err

@@ -22,7 +22,7 @@ const (
 
 // MinorUnit is the number of decimal places of an amount in c: 2 for USD, 0 for
 // JPY, 3 for KWD. Any other text than an active currency of ISO 4217 that has a
-// minor unit is an error. Source: [ISO4217].
+// minor unit is an error. Source: ISO4217.
 func (c Currency) MinorUnit() (int, error) {
 	if len(c) == 3 && !strings.Contains(string(c), " ") {
 		code := " " + string(c) + " "

@@ -1,26 +1,24 @@
 package cost
 
-import (
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
-// Earth is a kind of ground and what becomes of its volume.
-type Earth struct {
-	Name         string
-	SwellPercent float64 // loose over bank, less 1
-	Basis        manway.Citation
+// Swell is what digging makes of the volume of one kind of ground.
+type Swell struct {
+	Ground  string
+	Percent float64 // loose over bank, less 1
+	Basis   manway.Citation
 }
 
-var earths = [...]Earth{
+var swells = [...]Swell{
 	{"clay", 40, swellTable}, {"clay and gravel", 40, swellTable}, {"loam", 25, swellTable}, {"gravel", 12, swellTable},
 	{"sand", 12, swellTable}, {"hardpan", 50, swellTable}, {"blasted rock", 65, swellTable},
-	{"dense clay", 30, manway.Citation{Source: BuildingEstimating, Place: "Ex. 9-2"}},
+	{"dense clay", 30, manway.Citation{Source: buildingEstimating, Place: "Ex. 9-2"}},
 }
 
-var swellTable = manway.Citation{Source: Swell, Place: "swell of soils"}
+var swellTable = manway.Citation{Source: swellOfSoils, Place: "swell of soils"}
 
-// Earths is the published swell of each kind of ground.
-func Earths() []Earth { return append([]Earth(nil), earths[:]...) }
+// Swells is the published swell of each kind of ground.
+func Swells() []Swell { return append([]Swell(nil), swells[:]...) }
 
 // Soil volumes by unit weight: the same mass in the bank, loose and compacted.
 type UnitWeights struct{ Bank, Loose, Compacted manway.Density }
@@ -35,7 +33,7 @@ type Conversion struct {
 
 // Conversion is the change of volume by unit weights.
 //
-// Source: [FM5434], soil volume changes.
+// Source: FM 5-434, soil volume changes.
 func (w UnitWeights) Conversion() (Conversion, error) {
 	const least, most = 10 * manway.KilogramPerCubicMetre, 5000 * manway.KilogramPerCubicMetre
 	var faults manway.InputErrors
@@ -65,7 +63,7 @@ type Haul struct {
 //
 // Volumes up to 1e6 m3, swell 0 to 100 %, a load of 10 L to 1,000 m3.
 //
-// Source: [BuildingEstimating], Ex. 9-2.
+// Source: Dagostino and Peterson, Ex. 9-2.
 func (h Haul) Loads() (loose manway.Volume, loads int, err error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Bank", h.Bank, 0, 1e6*manway.CubicMetre)
@@ -133,7 +131,7 @@ type Placed struct {
 // The number of packs is always rounded up: 21.49 yd3 of concrete is not 21.
 // Packs is 0 where Pack is.
 //
-// Source: [BuildingEstimating]; volumes up to 1e6 m3, waste 0 to 100 %.
+// Source: Dagostino and Peterson; volumes up to 1e6 m3, waste 0 to 100 %.
 func (p Placed) Order() (needed manway.Volume, packs int, err error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Volume", p.Volume, 0, 1e6*manway.CubicMetre)
@@ -153,7 +151,7 @@ func (p Placed) Order() (needed manway.Volume, packs int, err error) {
 
 // MixVolume is what a dry bagged mix gives in place: 0.0075 ft3 a pound.
 //
-// Source: [BagMix]; 60 lb is 0.45 ft3 and 60 bags of it a cubic yard.
+// Source: the yield of bagged mixes; 60 lb is 0.45 ft3 and 60 bags of it a cubic yard.
 func MixVolume(dry manway.Mass) (manway.Volume, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Dry", dry, 0, 1e6*manway.Pound)

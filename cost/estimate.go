@@ -96,7 +96,7 @@ type Estimate struct {
 //
 // It refuses more than 10,000 lines, no day, and what [Line.Validate] and
 // [Terms.Validate] refuse. Source: common practice of contractors; minor units by
-// [ISO4217], units by [Rec20], shares by largest remainder [FowlerMoney].
+// ISO4217, units by Rec20, shares by largest remainder FowlerMoney.
 func (j Job) Estimate() (Estimate, error) {
 	if err := j.Validate(); err != nil {
 		return Estimate{}, err
@@ -237,9 +237,9 @@ func (e *Estimate) changes(j Job) {
 // Basis is where the rules of an estimate come from.
 func (e Estimate) Basis() []manway.Citation {
 	return []manway.Citation{
-		{Source: ISO4217, Place: "minor units"},
-		{Source: Rec20, Place: "unit codes"},
-		{Source: FowlerMoney, Place: "Money: allocation; shares by largest remainder"},
+		{Source: iso4217, Place: "minor units"},
+		{Source: rec20, Place: "unit codes"},
+		{Source: fowlerMoney, Place: "Money: allocation; shares by largest remainder"},
 		{Source: manway.Practice, Place: "order of overhead, contingency, profit and tax"},
 	}
 }

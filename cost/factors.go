@@ -77,7 +77,7 @@ type Factors struct {
 // DiscountFactors are the factors of rate i, -50 % to 1000 %, and n years, 1 to
 // 200. A/P = A/F + i holds.
 //
-// Source: [HB135], section 5 and its annual supplement; textbook tables.
+// Source: NIST Handbook 135, section 5 and its annual supplement; textbook tables.
 func DiscountFactors(i Rate, n int) (Factors, error) {
 	var faults manway.InputErrors
 	checkRate(&faults, "Rate", i)
@@ -137,7 +137,7 @@ type EscalatingSeries struct {
 //
 //	UPV* = (1+e)/(d-e) (1 - ((1+e)/(1+d))^n), at d = e: n
 //
-// Source: [HB135], modified uniform present value.
+// Source: NIST Handbook 135, modified uniform present value.
 func (s EscalatingSeries) PresentFactor() (float64, error) {
 	var faults manway.InputErrors
 	checkRate(&faults, "Discount", s.Discount)

@@ -255,7 +255,7 @@ func swings(options []Option, h Horizon, places int) []Swing {
 // Basis is where the methods of a comparison come from.
 func (c Comparison) Basis() []manway.Citation {
 	return []manway.Citation{
-		{Source: HB135, Place: "present value, annual value, residual value"},
-		{Source: ASTME917, Place: "life-cycle cost"},
+		{Source: hb135, Place: "present value, annual value, residual value"},
+		{Source: astme917, Place: "life-cycle cost"},
 	}
 }

@@ -17,13 +17,13 @@ type Productivity struct {
 }
 
 var (
-	storm55  = manway.Citation{Source: Storm, Place: "p. 55"}
-	storm54  = manway.Citation{Source: Storm, Place: "p. 54"}
-	trench   = manway.Citation{Source: TrenchHours, Place: "hand trench up to 1 m deep"}
-	seabee   = manway.Citation{Source: NAVFACP405, Place: "man-hour tables"}
-	footings = manway.Citation{Source: BuildingEstimating, Place: "Fig. 10.17"}
-	manholes = manway.Citation{Source: ManhoursManual, Place: "removal"}
-	piping   = manway.Citation{Source: PagePiping, Place: "p. 196"}
+	storm55  = manway.Citation{Source: storm, Place: "p. 55"}
+	storm54  = manway.Citation{Source: storm, Place: "p. 54"}
+	trench   = manway.Citation{Source: trenchHours, Place: "hand trench up to 1 m deep"}
+	seabee   = manway.Citation{Source: navfacp405, Place: "man-hour tables"}
+	footings = manway.Citation{Source: buildingEstimating, Place: "Fig. 10.17"}
+	manholes = manway.Citation{Source: manhoursManual, Place: "removal"}
+	piping   = manway.Citation{Source: pagePiping, Place: "p. 196"}
 )
 
 // productivities are the published rows. Hand digging stands twice: by soil for
@@ -86,7 +86,7 @@ type Task struct {
 //	labour hours = quantity x hours a unit x delay factor
 //
 // Quantity up to 1e9, crew 1 to 100, delay factor 1 to 5. Sources: those of the
-// row, see [Productivities]; delay factors [NAVFACP405].
+// row, see [Productivities]; delay factors NAVFAC P-405.
 func (t Task) Line() (Line, error) {
 	var faults manway.InputErrors
 	var row Productivity
@@ -132,7 +132,7 @@ type Crew struct {
 //
 //	days = man-days / people / availability / (hours / 8)
 //
-// Source: [NAVFACP405], duration of an activity.
+// Source: NAVFAC P-405, duration of an activity.
 func (c Crew) Days(manDays float64) (float64, error) {
 	var faults manway.InputErrors
 	checkFloat(&faults, "ManDays", manDays, 0, 1e9)
@@ -146,7 +146,7 @@ func (c Crew) Days(manDays float64) (float64, error) {
 }
 
 // ManDays is labour hours, up to 1e9, in man-days of eight hours. Source:
-// [NAVFACP405].
+// NAVFAC P-405.
 func ManDays(labourHours float64) (float64, error) {
 	var faults manway.InputErrors
 	checkFloat(&faults, "LabourHours", labourHours, 0, 1e9)

@@ -21,7 +21,7 @@ type Neglect struct {
 // Options is the two as options named upkeep and neglect, for [Compare]: both
 // cost nothing today; one pays the visits and fails late, the other pays
 // nothing and fails early. Life that is left at the end is credited by the same
-// rule for both. Source: [HB135], alternatives over one study period; the lives
+// rule for both. Source: NIST Handbook 135, alternatives over one study period; the lives
 // are the user's.
 func (n Neglect) Options() ([]Option, error) {
 	var faults manway.InputErrors
@@ -76,7 +76,7 @@ type Waiting struct {
 //	PV    = later (1+i)^-t + meanwhile UPV*(i, e, whole years)
 //	extra = PV - now
 //
-// Years 0 to 200, escalation -20 % to 50 %. Source: [HB135], present value with
+// Years 0 to 200, escalation -20 % to 50 %. Source: NIST Handbook 135, present value with
 // escalating prices.
 func (w WaitingCost) Price() (Waiting, error) {
 	var faults manway.InputErrors

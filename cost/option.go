@@ -142,7 +142,7 @@ type Horizon struct {
 //
 //	1 + nominal = (1 + real)(1 + inflation)
 //
-// Inflation -50 % to 1000 %. Source: [HB135], real and nominal discount rates.
+// Inflation -50 % to 1000 %. Source: NIST Handbook 135, real and nominal discount rates.
 func (h Horizon) As(p Prices, inflation Rate) (Horizon, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Inflation", inflation, leastRate, mostRate)

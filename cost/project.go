@@ -34,7 +34,7 @@ type Worth struct {
 //
 //	PW = sum of flow (1+i)^-t, AW = PW (A/P), FW = PW (F/P)
 //
-// Source: [ASTME1074], net benefits.
+// Source: ASTM E1074, net benefits.
 func (p Project) Worth(i Rate) (Worth, error) {
 	if err := p.validate(i); err != nil {
 		return Worth{}, err
@@ -61,7 +61,7 @@ func (p Project) presentWorth(i Rate) float64 {
 // out, the last year in proportion. Rate 0 is the simple payback; another rate
 // discounts first. Never is where it is not covered.
 //
-// Source: [ASTME1121].
+// Source: ASTM E1121.
 func (p Project) Payback(i Rate) (When, error) {
 	if err := p.validate(i); err != nil {
 		return When{}, err
@@ -92,7 +92,7 @@ func payback(p Project, i Rate) When {
 // 1000 %. It is refused where the sign of the flows changes never or more than
 // once, since then there is none or there may be several.
 //
-// Source: [ASTME1057].
+// Source: ASTM E1057.
 func (p Project) InternalRate() (Rate, error) {
 	if err := p.validate(0); err != nil {
 		return 0, err
@@ -140,7 +140,7 @@ type Defender struct {
 //	year 1: now (1+i) + yearly 1, then yearly 2, 3, …
 //
 // A worth that could be had by selling it today is part of Now. Money within
-// 1e12, 1 to 200 years, rate -50 % to 1000 %. Source: [Newnan], replacement
+// 1e12, 1 to 200 years, rate -50 % to 1000 %. Source: Newnan, replacement
 // analysis by marginal cost.
 func (d Defender) Marginal() ([]float64, error) {
 	var faults manway.InputErrors
@@ -164,7 +164,7 @@ func (d Defender) Marginal() ([]float64, error) {
 // least yearly cost: the first stretch of years whose equivalent annual cost is
 // no more (one year, unless what is paid now is made good only later), and from
 // there on until the first year that costs more. InYears with 0 is to replace
-// it now; Never is that no year given costs more. Source: [Newnan], replacement
+// it now; Never is that no year given costs more. Source: Newnan, replacement
 // analysis: marginal cost of the defender against the least yearly cost of the
 // challenger.
 func (d Defender) KeepFor(challenger float64) (When, error) {

@@ -106,7 +106,7 @@ func (u Unit) Validate() error {
 }
 
 // Per is the number of units v in one u: 1 YDQ is 27 FTQ. Units of different
-// measures, and counts of different things, have none. Source: [Rec20],
+// measures, and counts of different things, have none. Source: Rec20,
 // conversion factors.
 func (u Unit) Per(v Unit) (float64, error) {
 	var faults manway.InputErrors

@@ -342,9 +342,9 @@ func TestPublishedLabour(t *testing.T) {
 
 func TestPublishedSupplies(t *testing.T) {
 	rows(t, "swell-").Each(t, func(t *testing.T, row reftable.Row) {
-		for _, e := range cost.Earths() {
-			if e.Name == row.Input(t, "soil") {
-				row.Check(t, e.SwellPercent)
+		for _, e := range cost.Swells() {
+			if e.Ground == row.Input(t, "soil") {
+				row.Check(t, e.Percent)
 				return
 			}
 		}

@@ -48,7 +48,7 @@ var barWeights = map[int]float64{3: 0.376, 4: 0.668, 5: 1.043, 6: 1.502, 7: 2.04
 // BarWeight is the weight of a length of reinforcing bar by its number in
 // eighths of an inch, 3 to 11, 14 and 18.
 //
-// Source: [ASTMA615], nominal weights.
+// Source: ASTM A615, nominal weights.
 func BarWeight(number int, length manway.Length) (manway.Mass, error) {
 	var faults manway.InputErrors
 	perFoot, ok := barWeights[number]
@@ -76,7 +76,7 @@ type Mesh struct {
 // Published weights of sheets are about a tenth above it, since the wires stand
 // out at the edges. Spacing 1 in to 2 ft, wire 0.001 to 1 in2, area up to 1e6
 // ft2. Source: geometry; 3.4 lb/ft per in2 is the weight of steel by which
-// [ASTMA615] has its bars, 0.668 lb/ft for 0.20 in2.
+// ASTM A615 has its bars, 0.668 lb/ft for 0.20 in2.
 func (m Mesh) BareWeight(area manway.Area) (manway.Mass, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Spacing", m.Spacing, manway.Inch, 2*manway.Foot)

@@ -64,10 +64,10 @@ const (
 )
 
 var (
-	bagYield  = manway.Citation{Source: BagMix, Place: "0.0075 ft3 a pound"}
-	smallWork = manway.Citation{Source: NAVFACP405, Place: "waste of concrete in small work, 10 %"}
+	bagYield  = manway.Citation{Source: bagMix, Place: "0.0075 ft3 a pound"}
+	smallWork = manway.Citation{Source: navfacp405, Place: "waste of concrete in small work, 10 %"}
 	practice  = manway.Citation{Source: manway.Practice}
-	earthwork = manway.Citation{Source: FM5434, Place: "Table 1-1"}
+	earthwork = manway.Citation{Source: fm5434, Place: "Table 1-1"}
 )
 
 var supplies = [...]Supply{

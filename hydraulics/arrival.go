@@ -224,7 +224,7 @@ func (r Finding) Working(sys manway.System) manway.Working {
 
 // Basis lists the sources of the reading.
 func (Finding) Basis() []manway.Citation {
-	return []manway.Citation{{Source: manway.Practice, Place: "level on arrival"}, {Source: EPA1980, Place: "section 6.2, inlet and outlet devices"}}
+	return []manway.Citation{{Source: manway.Practice, Place: "level on arrival"}, {Source: epa1980, Place: "section 6.2, inlet and outlet devices"}}
 }
 
 // Validate returns the faults of f.

@@ -112,7 +112,7 @@ func (s Served) BrazilSizing(freshSludge manway.Flow) (Sizing, error) {
 		Retention: manway.Duration(days) * manway.Day, Liquid: s.daily() * manway.Volume(days),
 		Solids:  freshSludge.Times(manway.Duration(k)*manway.Day) * manway.Volume(s.People),
 		Reserve: 1000 * manway.Litre, Cautions: manway.LocalCode | manway.RememberedFigure,
-		source: manway.Citation{Source: NBR7229, Place: "5.7, tables 2 and 3"},
+		source: manway.Citation{Source: nbr7229, Place: "5.7, tables 2 and 3"},
 	}
 	return r.summed(), nil
 }
@@ -135,7 +135,7 @@ func (s Served) PeruSizing() (Sizing, error) {
 		Retention: manway.Duration(days) * manway.Day, Liquid: s.daily() * manway.Volume(days),
 		Solids:  manway.Volume(brazilDays[s.Climate]*float64(s.People)) * manway.Litre,
 		Reserve: 0.7 * manway.CubicMetre, Cautions: manway.LocalCode,
-		source: manway.Citation{Source: IS020, Place: "6.2 to 6.4"},
+		source: manway.Citation{Source: is020, Place: "6.2 to 6.4"},
 	}
 	if s.Climate == Cold {
 		r.Cautions |= manway.RememberedFigure
@@ -173,7 +173,7 @@ func (s Served) WHOSizing(toiletsOnly bool) (Sizing, error) {
 		Retention: manway.Duration(hours) * manway.Hour, Liquid: s.daily() * manway.Volume(hours/24),
 		Solids:   manway.Volume(rate*f*float64(s.People*s.Years)) * manway.Litre,
 		Cautions: manway.LocalCode | manway.RememberedFigure,
-		source:   manway.Citation{Source: WHO1992, Place: "chapter 8"},
+		source:   manway.Citation{Source: who1992, Place: "chapter 8"},
 	}
 	return r.summed(), nil
 }

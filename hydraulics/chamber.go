@@ -194,7 +194,7 @@ func (c Chamber) validate(faults *manway.InputErrors) {
 
 // Basis lists the sources of dosing.
 func (Dosing) Basis() []manway.Citation {
-	return []manway.Citation{{Source: manway.Practice, Place: "gallons per inch, dose and drawdown"}, {Source: USACEWetWell, Place: "chapter 7"}}
+	return []manway.Citation{{Source: manway.Practice, Place: "gallons per inch, dose and drawdown"}, {Source: usaceWetWell, Place: "chapter 7"}}
 }
 
 // Basis lists the sources of the flow from runs.

@@ -57,8 +57,8 @@ type DrainFlow struct {
 	Steps         int         // of the solution for the depth
 }
 
-// CleansingVelocity is the least at which a drain keeps itself clean (ASPE).
-const CleansingVelocity = 2 * manway.FootPerSecond
+// cleansingVelocity is the least at which a drain keeps itself clean (ASPE).
+const cleansingVelocity = 2 * manway.FootPerSecond
 
 // greatestTheta is where Manning's flow in a circle is greatest: the root of
 // 5 θ cos θ - 3 θ = 2 sin θ; depth 0.938 of the diameter.
@@ -113,7 +113,7 @@ func (d Drain) AtFlow(q manway.Flow) (DrainFlow, error) {
 		r := d.at(2*math.Pi, 0)
 		r.State, r.Flow = Surcharged, q
 		r.Velocity = manway.Velocity(float64(q) / float64(r.Area))
-		r.SelfCleansing = r.Velocity >= CleansingVelocity
+		r.SelfCleansing = r.Velocity >= cleansingVelocity
 		return r, nil
 	}
 	theta, steps := thetaForConveyance(want)
@@ -150,13 +150,13 @@ func (d Drain) at(theta float64, steps int) DrainFlow {
 	if manway.Reached(r.Share, 1) {
 		r.State = JustFull
 	}
-	r.SelfCleansing = manway.Reached(r.Velocity, CleansingVelocity)
+	r.SelfCleansing = manway.Reached(r.Velocity, cleansingVelocity)
 	return r
 }
 
 // Basis lists the sources of drain flow.
 func (DrainFlow) Basis() []manway.Citation {
-	return []manway.Citation{{Source: Maurer2023, Place: "equations 5.13-5.17"}, {Source: FHWA1979, Place: "values of n"}, {Source: ASPE2, Place: "self-cleansing velocity"}}
+	return []manway.Citation{{Source: maurer2023, Place: "equations 5.13-5.17"}, {Source: fhwa1979, Place: "values of n"}, {Source: aspe2, Place: "self-cleansing velocity"}}
 }
 
 // Working is the flow step by step.

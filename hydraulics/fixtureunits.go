@@ -1,8 +1,6 @@
 package hydraulics
 
-import (
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
 // The greatest drainage fixture units on a building drain or sewer by nominal
 // size in inches and slope of 1/16, 1/8, 1/4 and 1/2 in a foot: IPC 2018, Table
@@ -41,7 +39,7 @@ func FixtureLoad(nominal manway.Length, slope float64, units int, waterCloset bo
 	if err := faults.Err(); err != nil {
 		return manway.Check{}, err
 	}
-	c := manway.Check{Name: "drainage fixture units", Demand: float64(units), Source: manway.Citation{Source: IPC2018, Place: "Table 710.1(1)"}}
+	c := manway.Check{Name: "drainage fixture units", Demand: float64(units), Source: manway.Citation{Source: ipc2018, Place: "Table 710.1(1)"}}
 	for i, s := range fixtureSlopes {
 		if manway.Reached(slope, s) {
 			c.Capacity = float64(fixtureUnits[row].units[i])

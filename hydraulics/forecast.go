@@ -372,5 +372,5 @@ func (f Forecast) Basis() []manway.Citation {
 	if f.Method == ByTable {
 		return HouseholdInterval{}.Basis()
 	}
-	return []manway.Citation{{Source: Gray1995, Place: "rate falls with age"}, {Source: manway.Practice, Place: "straight line through the measured solids"}}
+	return []manway.Citation{{Source: gray1995, Place: "rate falls with age"}, {Source: manway.Practice, Place: "straight line through the measured solids"}}
 }

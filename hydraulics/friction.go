@@ -103,5 +103,5 @@ func colebrook(re, rough float64) (f, slope float64, iterations int) {
 
 // Basis lists the sources of the friction factor.
 func (Friction) Basis() []manway.Citation {
-	return []manway.Citation{{Source: Colebrook1939, Place: "equation 10"}, {Source: EPANET22, Place: "chapter 3, head loss"}}
+	return []manway.Citation{{Source: colebrook1939, Place: "equation 10"}, {Source: epanet22, Place: "chapter 3, head loss"}}
 }

@@ -122,7 +122,7 @@ func (w Water) validate(faults *manway.InputErrors) {
 
 // Basis lists the sources of the head loss.
 func (HoseFlow) Basis() []manway.Citation {
-	return []manway.Citation{{Source: Colebrook1939, Place: "equation 10"}, {Source: EPANET22, Place: "chapter 3, head loss and minor losses"}}
+	return []manway.Citation{{Source: colebrook1939, Place: "equation 10"}, {Source: epanet22, Place: "chapter 3, head loss and minor losses"}}
 }
 
 // Fitting is a loss coefficient K of v²/2g with its source.

@@ -110,7 +110,7 @@ func tableSpan(people int, tank manway.Volume, factor float64) Span {
 
 // Basis lists the sources of the household interval.
 func (HouseholdInterval) Basis() []manway.Citation {
-	return []manway.Citation{{Source: Mancl1984, Place: "table, as reprinted by Penn State Extension F-161"}, {Source: MN7080, Place: "two people a bedroom"}}
+	return []manway.Citation{{Source: mancl1984, Place: "table, as reprinted by Penn State Extension F-161"}, {Source: mn7080, Place: "two people a bedroom"}}
 }
 
 // Working is the likely interval step by step.

@@ -1,8 +1,6 @@
 package hydraulics
 
-import (
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
 // SeptageNitrogen is the nitrogen that the federal rule counts on in septage,
 // 0.0026 lb available to a crop in a gallon.
@@ -80,7 +78,7 @@ func (r SeptageRate) Drive(load manway.Volume, width manway.Length) (manway.Leng
 
 // Basis lists the sources of the rate.
 func (SeptageRate) Basis() []manway.Citation {
-	return []manway.Citation{{Source: CFR503, Place: "503.13(c)"}, {Source: WAC173308, Place: "equations (3) and (4)"}}
+	return []manway.Citation{{Source: cfr503, Place: "503.13(c)"}, {Source: wac173308, Place: "equations (3) and (4)"}}
 }
 
 // Working is the rate step by step.
@@ -115,7 +113,7 @@ type SeptageWait struct {
 // Source: NR 113.07(3)(d), Wisconsin's wording of 40 CFR 503.32.
 func SeptageWaits() []SeptageWait {
 	at := func(place string) manway.Citation {
-		return manway.Citation{Source: NR113, Place: "113.07(3)(d)" + place}
+		return manway.Citation{Source: nr113, Place: "113.07(3)(d)" + place}
 	}
 	return []SeptageWait{
 		{Use: "food crops that touch the soil", Months: 14, Limed: true, Source: at("2.a")},

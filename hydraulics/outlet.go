@@ -114,7 +114,7 @@ func (o Outlet) validate(faults *manway.InputErrors) {
 
 // Basis lists the sources of the head.
 func (OutletHead) Basis() []manway.Citation {
-	return []manway.Citation{{Source: Maurer2023, Place: "chapter 5, critical flow"}, {Source: manway.Practice, Place: "open share declared on site"}}
+	return []manway.Citation{{Source: maurer2023, Place: "chapter 5, critical flow"}, {Source: manway.Practice, Place: "open share declared on site"}}
 }
 
 // Orifice is the flow through an opening under a head, sharp-edged:

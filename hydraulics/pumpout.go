@@ -317,7 +317,7 @@ func (p Plan) AtRate(usual manway.Flow) (manway.Duration, error) {
 
 // Basis lists the sources of the plan.
 func (Plan) Basis() []manway.Citation {
-	return []manway.Citation{{Source: NAWT, Place: "pumping every compartment"}, {Source: manway.Practice, Place: "order and draw-down"}}
+	return []manway.Citation{{Source: nawt, Place: "pumping every compartment"}, {Source: manway.Practice, Place: "order and draw-down"}}
 }
 
 // Working is the gallons step by step.

@@ -1,8 +1,6 @@
 package hydraulics
 
-import (
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
 // Retention is how long wastewater stays in a tank.
 type Retention struct {
@@ -22,9 +20,9 @@ type RetentionTimes struct {
 	Cautions           manway.Cautions
 }
 
-// LeastRetention is the time that wastewater should stay with the solids in
+// leastRetention is the time that wastewater should stay with the solids in
 // the tank: 24 h (US EPA).
-const LeastRetention = 24 * manway.Hour
+const leastRetention = 24 * manway.Hour
 
 // Times reckons the retention:
 //
@@ -55,15 +53,15 @@ func (r Retention) Times() (RetentionTimes, error) {
 		t.CleanPeak, t.NowPeak = Span{true, over(r.Liquid, r.Peak)}, Span{true, over(free, r.Peak)}
 	}
 	t.Check = manway.Check{
-		Name: "retention with solids", Kind: manway.KindDuration, Demand: float64(LeastRetention),
-		Capacity: float64(min(t.Now, t.NowWithLeak)), Source: manway.Citation{Source: EPA832F00079, Place: "septic tank"},
+		Name: "retention with solids", Kind: manway.KindDuration, Demand: float64(leastRetention),
+		Capacity: float64(min(t.Now, t.NowWithLeak)), Source: manway.Citation{Source: epa832F00079, Place: "septic tank"},
 	}.Judge()
 	return t, nil
 }
 
 // Basis lists the sources of the retention.
 func (RetentionTimes) Basis() []manway.Citation {
-	return []manway.Citation{{Source: EPA832F00079, Place: "septic tank"}, {Source: EPA1980, Place: "section 6.2"}}
+	return []manway.Citation{{Source: epa832F00079, Place: "septic tank"}, {Source: epa1980, Place: "section 6.2"}}
 }
 
 // Working is the retention step by step.

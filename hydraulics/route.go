@@ -145,5 +145,5 @@ func (r Route) Validate() error {
 
 // Basis lists the sources of the routing.
 func (Routed) Basis() []manway.Citation {
-	return []manway.Citation{{Source: Maurer2023, Place: "chapter 5, critical flow"}, {Source: EPA1980, Place: "section 4, flows of fixtures"}, {Source: manway.Practice, Place: "open share declared on site"}}
+	return []manway.Citation{{Source: maurer2023, Place: "chapter 5, critical flow"}, {Source: epa1980, Place: "section 4, flows of fixtures"}, {Source: manway.Practice, Place: "open share declared on site"}}
 }

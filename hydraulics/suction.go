@@ -117,7 +117,7 @@ func (s Suction) pull(w Water, air manway.Pressure) Pull {
 
 // Basis lists the sources of the balance.
 func (Pull) Basis() []manway.Citation {
-	return []manway.Citation{{Source: ISO2533, Place: "section 2"}, {Source: Buck1981, Place: "equation ew, constants of 1996"}, {Source: Colebrook1939, Place: "equation 10"}, {Source: EPANET22, Place: "chapter 3, minor losses"}}
+	return []manway.Citation{{Source: iso2533, Place: "section 2"}, {Source: buck1981, Place: "equation ew, constants of 1996"}, {Source: colebrook1939, Place: "equation 10"}, {Source: epanet22, Place: "chapter 3, minor losses"}}
 }
 
 // Working is the balance step by step.

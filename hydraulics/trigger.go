@@ -18,13 +18,13 @@ type Rule struct {
 // The rules, by the body that made them. They differ: scum within 3 in or
 // within 6 in of the outlet, a quarter, 30 % or a third of depth or volume.
 var (
-	RuleEPA         = Rule{Name: "US EPA", SludgeToOutlet: 12 * manway.Inch, ScumToOutlet: 6 * manway.Inch, Share: 0.25, Source: manway.Citation{Source: EPASepticSmart, Place: "inspect and pump frequently"}}
-	RuleNebraska    = Rule{Name: "Nebraska", SludgeToOutlet: 12 * manway.Inch, ScumToOutlet: 3 * manway.Inch, ScumToTop: 1 * manway.Inch, Source: manway.Citation{Source: Nebraska124, Place: "fact sheet 12-041"}}
-	RuleElDorado    = Rule{Name: "El Dorado County", SludgeToOutlet: 12 * manway.Inch, ScumToOutlet: 3 * manway.Inch, Source: manway.Citation{Source: ElDorado, Place: "septic tank maintenance"}}
-	RuleNorthStPaul = Rule{Name: "North St Paul", SludgeToOutlet: 12 * manway.Inch, ScumToOutlet: 3 * manway.Inch, Source: manway.Citation{Source: NorthStPaul, Place: "maintenance of septic tanks"}}
-	RuleMinnesota   = Rule{Name: "Minnesota practice", Share: 0.25, OfVolume: true, Source: manway.Citation{Source: MN7080, Place: "operation and maintenance"}}
-	RuleNewHamp     = Rule{Name: "New Hampshire", Share: 1. / 3, AtShare: true, Source: manway.Citation{Source: NHEnvWq1023, Place: "1023.01"}}
-	RuleIreland     = Rule{Name: "EPA Ireland", Share: 0.30, OfVolume: true, Source: manway.Citation{Source: EPAIreland, Place: "desludging"}}
+	RuleEPA         = Rule{Name: "US EPA", SludgeToOutlet: 12 * manway.Inch, ScumToOutlet: 6 * manway.Inch, Share: 0.25, Source: manway.Citation{Source: epaSepticSmart, Place: "inspect and pump frequently"}}
+	RuleNebraska    = Rule{Name: "Nebraska", SludgeToOutlet: 12 * manway.Inch, ScumToOutlet: 3 * manway.Inch, ScumToTop: 1 * manway.Inch, Source: manway.Citation{Source: nebraska124, Place: "fact sheet 12-041"}}
+	RuleElDorado    = Rule{Name: "El Dorado County", SludgeToOutlet: 12 * manway.Inch, ScumToOutlet: 3 * manway.Inch, Source: manway.Citation{Source: elDorado, Place: "septic tank maintenance"}}
+	RuleNorthStPaul = Rule{Name: "North St Paul", SludgeToOutlet: 12 * manway.Inch, ScumToOutlet: 3 * manway.Inch, Source: manway.Citation{Source: northStPaul, Place: "maintenance of septic tanks"}}
+	RuleMinnesota   = Rule{Name: "Minnesota practice", Share: 0.25, OfVolume: true, Source: manway.Citation{Source: mn7080, Place: "operation and maintenance"}}
+	RuleNewHamp     = Rule{Name: "New Hampshire", Share: 1. / 3, AtShare: true, Source: manway.Citation{Source: nhEnvWq1023, Place: "1023.01"}}
+	RuleIreland     = Rule{Name: "EPA Ireland", Share: 0.30, OfVolume: true, Source: manway.Citation{Source: epaIreland, Place: "desludging"}}
 )
 
 // Rules lists every rule.
@@ -213,9 +213,9 @@ func (s Solids) Validate() error {
 	return faults.Err()
 }
 
-// HoldingTankLimit is the share of its capacity at which a holding tank is
+// holdingTankLimit is the share of its capacity at which a holding tank is
 // pumped (Nebraska, fact sheet 12-041).
-const HoldingTankLimit = 0.90
+const holdingTankLimit = 0.90
 
 // HoldingTank sets what a holding tank holds against 0.9 of its capacity of 10
 // to 1,000,000 gal.
@@ -229,6 +229,6 @@ func HoldingTank(holds, capacity manway.Volume) (manway.Check, error) {
 		return manway.Check{}, err
 	}
 	return manway.Check{
-		Name: "holding tank", Kind: manway.KindVolume, Demand: float64(holds), Capacity: HoldingTankLimit * float64(capacity), Source: RuleNebraska.Source,
+		Name: "holding tank", Kind: manway.KindVolume, Demand: float64(holds), Capacity: holdingTankLimit * float64(capacity), Source: RuleNebraska.Source,
 	}.Judge(), nil
 }

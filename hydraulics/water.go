@@ -55,5 +55,5 @@ func (w Water) Head(p manway.Pressure) manway.Length {
 
 // Basis lists the sources of the properties of water.
 func (Water) Basis() []manway.Citation {
-	return []manway.Citation{{Source: Kell1975, Place: "equation 16"}, {Source: Kestin1978, Place: "equation 15"}, {Source: Buck1981, Place: "equation ew, constants of 1996"}}
+	return []manway.Citation{{Source: kell1975, Place: "equation 16"}, {Source: kestin1978, Place: "equation 15"}, {Source: buck1981, Place: "equation ew, constants of 1996"}}
 }

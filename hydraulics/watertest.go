@@ -1,8 +1,6 @@
 package hydraulics
 
-import (
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
 // WaterTest is a level watched while nothing is used: filled and falling
 // (exfiltration), or drawn down and rising (groundwater leaking in).
@@ -74,17 +72,17 @@ func (t WaterTest) Result() (WaterTestResult, error) {
 		}
 		return c.Judge()
 	}
-	r.Checks[0] = loss("loss of 0.1 % a day", bcLossShare*float64(t.Liquid), BCManual, "Table II-34")
+	r.Checks[0] = loss("loss of 0.1 % a day", bcLossShare*float64(t.Liquid), bcManual, "Table II-34")
 	r.Checks[1] = loss("loss of 1 % in 24 h", countyLossShare*float64(t.Liquid), manway.Practice, "as some counties apply it")
-	r.Checks[2] = manway.Check{Name: "loss over the wetted surface", Kind: manway.KindVolume, Reason: "needs the wetted surface", Source: manway.Citation{Source: EN12566, Place: "water test"}}
+	r.Checks[2] = manway.Check{Name: "loss over the wetted surface", Kind: manway.KindVolume, Reason: "needs the wetted surface", Source: manway.Citation{Source: en12566, Place: "water test"}}
 	if t.Wetted > 0 {
 		litres := enLossLitres * float64(t.Wetted) * float64(manway.Day/(30*manway.Minute))
-		r.Checks[2] = loss("loss over the wetted surface", litres*float64(manway.Litre), EN12566, "water test")
+		r.Checks[2] = loss("loss over the wetted surface", litres*float64(manway.Litre), en12566, "water test")
 	}
 	return r, nil
 }
 
 // Basis lists the sources of the limits.
 func (WaterTestResult) Basis() []manway.Citation {
-	return []manway.Citation{{Source: BCManual, Place: "Table II-34"}, {Source: EN12566, Place: "water test"}, {Source: manway.Practice, Place: "1 % in 24 h"}}
+	return []manway.Citation{{Source: bcManual, Place: "Table II-34"}, {Source: en12566, Place: "water test"}, {Source: manway.Practice, Place: "1 % in 24 h"}}
 }

@@ -222,8 +222,8 @@ func plainStatus(l Lid, steel manway.SteelState) (manway.Status, string) {
 // Basis is where the screening comes from.
 func (Bending) Basis() []manway.Citation {
 	return []manway.Citation{
-		{Source: Timoshenko, Place: "ch. 3 and 5, circular and rectangular plates, simply supported"},
-		{Source: Roark, Place: "Tables 11.2 and 11.4, cases 1a and 1b"},
+		{Source: timoshenko, Place: "ch. 3 and 5, circular and rectangular plates, simply supported"},
+		{Source: roark, Place: "Tables 11.2 and 11.4, cases 1a and 1b"},
 		{Source: manway.ACI318_19, Place: "14.5.2.1, 19.2.3.1, 21.2.1"},
 		manway.DeadLive.Source(),
 		{Source: manway.OSHA1926, Place: "1926.502(i)(2)"},

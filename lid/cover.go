@@ -24,9 +24,9 @@ func HoleCoverLoad(failure manway.Force) (manway.Force, error) {
 //
 // for a side force F that moves the middle by d on a span L, small against it.
 type SidePull struct {
-	Side  manway.Force  // F, 0 to 500 lbf
-	Span  manway.Length // L, 1 to 100 ft
-	Moved manway.Length // d, at most L/10
+	Side  manway.Force  `json:"side"`  // F, 0 to 500 lbf
+	Span  manway.Length `json:"span"`  // L, 1 to 100 ft
+	Moved manway.Length `json:"moved"` // d, at most L/10
 }
 
 // Tension is the pull in the rope.

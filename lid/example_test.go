@@ -58,8 +58,8 @@ func ExampleLid_Move() {
 func ExampleLift_Limit() {
 	r, err := lid.Lift{
 		Load:        44 * manway.Pound,
-		Origin:      lid.Reach{Horizontal: 23 * manway.Inch, Vertical: 15 * manway.Inch},
-		Destination: lid.Reach{Horizontal: 23 * manway.Inch, Vertical: 64 * manway.Inch},
+		Origin:      lid.Hands{Horizontal: 23 * manway.Inch, Vertical: 15 * manway.Inch},
+		Destination: lid.Hands{Horizontal: 23 * manway.Inch, Vertical: 64 * manway.Inch},
 		Control:     true,
 		Grip:        lid.FairGrip,
 	}.Limit()

@@ -100,8 +100,8 @@ func FuzzLift(f *testing.F) {
 	f.Add(uint8(0), uint8(1), uint8(1), -1.0, math.NaN(), 1e300, 0.0, 9.0, -1.0, math.Inf(1))
 	f.Fuzz(func(t *testing.T, edition, grip, spell uint8, ho, vo, hd, vd, turn, rate, load float64) {
 		l := Lift{Edition: Edition(edition), Grip: Grip(grip), Spell: Spell(spell), Control: grip%2 == 0,
-			Origin:      Reach{manway.Length(ho), manway.Length(vo), manway.Angle(turn)},
-			Destination: Reach{manway.Length(hd), manway.Length(vd), 0}, Frequency: rate, Load: manway.Mass(load)}
+			Origin:      Hands{manway.Length(ho), manway.Length(vo), manway.Angle(turn)},
+			Destination: Hands{manway.Length(hd), manway.Length(vd), 0}, Frequency: rate, Load: manway.Mass(load)}
 		r, err := l.Limit()
 		if err != nil {
 			return

@@ -12,13 +12,14 @@ type HandleState uint8
 const (
 	HandleUnknown HandleState = iota
 	HandleSound
+	HandleRusted // not looked at closer
 	HandlePitted
 	HandleNecked
 	HandleLoose
 	HandleMissing
 )
 
-var handleStates = [...]string{"unknown", "sound", "pitted", "necked", "loose", "missing"}
+var handleStates = [...]string{"unknown", "sound", "rusted", "pitted", "necked", "loose", "missing"}
 
 // String is the state in words.
 func (s HandleState) String() string { return manway.Word(handleStates[:], s) }
@@ -34,16 +35,16 @@ func (s *HandleState) UnmarshalText(text []byte) error {
 // Handle is a bar cast into a concrete lid: a loop of two legs, or one leg with
 // an eye.
 type Handle struct {
-	State     HandleState
-	Waist     manway.Length   // least diameter of sound metal, loose rust off, 1/16 to 2 in; 0: not measured
-	AsMade    manway.Length   // diameter at a protected place; 0: not known
-	Legs      int             // 1 or 2; 0: two
-	Spacing   manway.Length   // between two legs, to 3 ft; 0: not known, taken as none
-	Embedment manway.Length   // depth of the legs' hooks in the concrete; 0: not known
-	Edge      manway.Length   // from the nearer leg to the edge of the lid; 0: not known
-	Yield     manway.Pressure // 24 to 100 ksi; 0: 36 ksi is taken
-	Tensile   manway.Pressure // 40 to 150 ksi; 0: 58 ksi is taken
-	Load      manway.Force    // greatest pull meant for it; 0: the heaviest weight of the lid
+	State     HandleState     `json:"state"`
+	Waist     manway.Length   `json:"waist"`     // least diameter of sound metal, loose rust off, 1/16 to 2 in; 0: not measured
+	AsMade    manway.Length   `json:"as_made"`   // diameter at a protected place; 0: not known
+	Legs      int             `json:"legs"`      // 1 or 2; 0: two
+	Spacing   manway.Length   `json:"spacing"`   // between two legs, to 3 ft; 0: not known, taken as none
+	Embedment manway.Length   `json:"embedment"` // depth of the legs' hooks in the concrete; 0: not known
+	Edge      manway.Length   `json:"edge"`      // from the nearer leg to the edge of the lid; 0: not known
+	Yield     manway.Pressure `json:"yield"`     // 24 to 100 ksi; 0: 36 ksi is taken
+	Tensile   manway.Pressure `json:"tensile"`   // 40 to 150 ksi; 0: 58 ksi is taken
+	Load      manway.Force    `json:"load"`      // greatest pull meant for it; 0: the heaviest weight of the lid
 }
 
 // The steel that is taken where the handle's is not known, that of plain
@@ -117,7 +118,7 @@ func (h Handle) validate(faults *manway.InputErrors, left manway.Length) {
 //	concrete  breakout cone of both legs, cut by the nearest edge               (17.6.2)
 //
 // each against 4 times the load, as inserts of precast members must carry (29
-// CFR 1926.704(c)). A handle that is pitted, necked, loose, missing or not
+// CFR 1926.704(c)). A handle that is rusted, pitted, necked, loose, missing or not
 // known must not be lifted on, whatever the figures; nor one whose waist is
 // below 0.9 of its diameter as made. A lid thinner than 1.5 times the
 // embedment may split before a cone breaks out: NotShown.
@@ -154,7 +155,7 @@ func (l Lid) CheckHandle(h Handle) (HandleCheck, error) {
 func (r *HandleCheck) check(name string, capacity manway.Force, source manway.Citation) manway.Check {
 	return manway.Check{
 		Name: name, Kind: manway.KindForce, Source: source,
-		Demand: float64(InsertFactor * r.Load), Unfactored: float64(r.Load), Capacity: float64(capacity),
+		Demand: float64(insertFactor * r.Load), Unfactored: float64(r.Load), Capacity: float64(capacity),
 	}
 }
 

@@ -73,10 +73,10 @@ func (s Spell) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
 // UnmarshalText accepts short, moderate and long.
 func (s *Spell) UnmarshalText(text []byte) error { return manway.ReadWord(s, "spell", spells[:], text) }
 
-// Reach is where the hands are at one end of a lift: horizontally from the
+// Hands is where the hands are at one end of a lift: horizontally from the
 // middle between the ankles, above the ground, and how far the body is turned
 // to the side.
-type Reach struct {
+type Hands struct {
 	Horizontal manway.Length // 0 to 6 ft; below 10 in (25 cm) counts as that
 	Vertical   manway.Length // 0 to 8 ft
 	Turn       manway.Angle  // 0 to 180 deg
@@ -86,8 +86,8 @@ type Reach struct {
 type Lift struct {
 	Edition     Edition
 	Load        manway.Mass // 0: the limit alone
-	Origin      Reach
-	Destination Reach
+	Origin      Hands
+	Destination Hands
 	Control     bool    // the load must be placed with care at the destination, so that both ends count
 	Frequency   float64 // lifts a minute, 0 to 60; below 0.2 counts as 0.2
 	Spell       Spell
@@ -100,8 +100,8 @@ func (l Lift) Validate() error {
 	var faults manway.InputErrors
 	within(&faults, "Edition", l.Edition, editions[:])
 	manway.Within(&faults, "Load", l.Load, 0, 20000*manway.Pound)
-	validateReach(&faults, "Origin", l.Origin)
-	validateReach(&faults, "Destination", l.Destination)
+	validateHands(&faults, "Origin", l.Origin)
+	validateHands(&faults, "Destination", l.Destination)
 	manway.WithinNumber(&faults, "Frequency", l.Frequency, 0, 60)
 	within(&faults, "Spell", l.Spell, spells[:])
 	within(&faults, "Grip", l.Grip, grips[:])
@@ -111,7 +111,7 @@ func (l Lift) Validate() error {
 	return faults.Err()
 }
 
-func validateReach(faults *manway.InputErrors, name string, r Reach) {
+func validateHands(faults *manway.InputErrors, name string, r Hands) {
 	if !(r.Horizontal >= 0 && r.Horizontal <= 6*manway.Foot) {
 		faults.Add(name+".Horizontal", text(r.Horizontal), "0 to 6 ft")
 	}
@@ -242,7 +242,7 @@ func (l Lift) Limit() (LiftLimit, error) {
 }
 
 // at is the limit at one end.
-func (l Lift) at(end Reach) EndLimit {
+func (l Lift) at(end Hands) EndLimit {
 	c := &constants[l.Edition]
 	h, v := end.Horizontal.In(c.length), end.Vertical.In(c.length)
 	origin := l.Origin.Vertical.In(c.length)

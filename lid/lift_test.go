@@ -9,8 +9,8 @@ import (
 // usual is a lift that the equation covers, not at any corner of it.
 var usual = Lift{
 	Load: 40 * manway.Pound, Frequency: 1.5, Grip: FairGrip,
-	Origin:      Reach{Horizontal: 14 * in, Vertical: 12 * in, Turn: 20 * manway.Degree},
-	Destination: Reach{Horizontal: 18 * in, Vertical: 44 * in},
+	Origin:      Hands{Horizontal: 14 * in, Vertical: 12 * in, Turn: 20 * manway.Degree},
+	Destination: Hands{Horizontal: 18 * in, Vertical: 44 * in},
 }
 
 func limitOf(t *testing.T, l Lift) LiftLimit {
@@ -96,7 +96,7 @@ func TestByHandIsNear(t *testing.T) {
 }
 
 func TestLiftFaults(t *testing.T) {
-	l := Lift{Edition: 7, Frequency: -1, Origin: Reach{Horizontal: -1, Turn: 4}, Destination: Reach{Vertical: 9 * manway.Foot}}
+	l := Lift{Edition: 7, Frequency: -1, Origin: Hands{Horizontal: -1, Turn: 4}, Destination: Hands{Vertical: 9 * manway.Foot}}
 	want := []string{"Edition", "Origin.Horizontal", "Origin.Turn", "Destination.Vertical", "Frequency"}
 	_, err := l.Limit()
 	if got := fields(err); len(got) != len(want) {

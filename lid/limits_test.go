@@ -98,7 +98,7 @@ func TestLimitsOfMoving(t *testing.T) {
 }
 
 func TestLimitsOfLifting(t *testing.T) {
-	l := Lift{Load: 40 * manway.Pound, Origin: Reach{15 * in, 20 * in, 0}, Destination: Reach{15 * in, 30 * in, 0}, Frequency: 1}
+	l := Lift{Load: 40 * manway.Pound, Origin: Hands{15 * in, 20 * in, 0}, Destination: Hands{15 * in, 30 * in, 0}, Frequency: 1}
 	limit.Check(t, l, func(l Lift) error { _, err := l.Limit(); return err },
 		limit.AtMost("Edition", MetricEdition),
 		limit.Between("Load", 0, 20000*manway.Pound),

@@ -20,9 +20,6 @@ const (
 	Hoist                 // tripod or machine with slings
 )
 
-// Ways is how many ways there are.
-const Ways = int(Hoist) + 1
-
 var ways = [...]string{"tip about the far edge", "walk out", "drag", "hook", "fulcrum bar", "pry bar", "hoist"}
 
 // String is the way in words.
@@ -45,8 +42,8 @@ const (
 // Factors of lifting gear: inserts carry 4 times, hardware 5 times what is
 // lifted (29 CFR 1926.704(c) and (d)).
 const (
-	InsertFactor   = 4
-	HardwareFactor = 5
+	insertFactor   = 4
+	hardwareFactor = 5
 )
 
 // Method is one way of moving a lid and the force at the hands.
@@ -62,8 +59,8 @@ type Method struct {
 
 // Bar is a straight pry bar over a block: the arms on either side of it.
 type Bar struct {
-	LoadArm   manway.Length // from block to lid, 0.5 in to 2 ft; 0: 4 in
-	EffortArm manway.Length // from block to hands, 1 to 8 ft; 0: 44 in
+	LoadArm   manway.Length `json:"load_arm"`   // from block to lid, 0.5 in to 2 ft; 0: 4 in
+	EffortArm manway.Length `json:"effort_arm"` // from block to hands, 1 to 8 ft; 0: 44 in
 }
 
 // The bar that is taken where none is given: a 48 in bar on a block 4 in from
@@ -98,19 +95,19 @@ func (b Bar) validate(faults *manway.InputErrors) {
 
 // shares are the forces of a way as shares of the lid's weight.
 func (l Lid) shares(w Way, friction Friction, bar Bar) (low, high float64, source manway.Citation) {
-	statics := manway.Citation{Source: Serway, Place: "ch. 12, static equilibrium"}
+	statics := manway.Citation{Source: serway, Place: "ch. 12, static equilibrium"}
 	switch w {
 	case Tip:
 		return 0.5, 0.5, statics
 	case WalkOut:
 		middle, rim := l.turning()
-		return friction.Low * middle, friction.High * rim, manway.Citation{Source: Serway, Place: "ch. 5 and 12, friction moment about a point of the rim"}
+		return friction.Low * middle, friction.High * rim, manway.Citation{Source: serway, Place: "ch. 5 and 12, friction moment about a point of the rim"}
 	case Drag:
-		return friction.Low, friction.High, manway.Citation{Source: PCIFriction, Place: "friction of concrete on concrete 0.8; dragging from 0.6"}
+		return friction.Low, friction.High, manway.Citation{Source: pciFriction, Place: "friction of concrete on concrete 0.8; dragging from 0.6"}
 	case Hook:
-		return hookShare, hookShare, manway.Citation{Source: CoverRemoval, Place: "peak handle force with a J-hook"}
+		return hookShare, hookShare, manway.Citation{Source: coverRemoval, Place: "peak handle force with a J-hook"}
 	case FulcrumBar:
-		return barLowestShare, barHighestShare, manway.Citation{Source: CoverRemoval, Place: "peak handle force with a fulcrum bar"}
+		return barLowestShare, barHighestShare, manway.Citation{Source: coverRemoval, Place: "peak handle force with a fulcrum bar"}
 	case PryBar:
 		share := 0.5 / bar.Advantage()
 		return share, share, statics

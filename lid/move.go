@@ -18,15 +18,15 @@ type MoveCase struct {
 
 // Slings are the legs of a hoist.
 type Slings struct {
-	Legs int          // 1 to 4; 0: one
-	Lean manway.Angle // of each leg from vertical, 0 to 60 deg
+	Legs int          `json:"legs"` // 1 to 4; 0: one
+	Lean manway.Angle `json:"lean"` // of each leg from vertical, 0 to 60 deg
 }
 
 // Moves is every way of moving one lid, and beside it what people may lift.
 type Moves struct {
 	Weight    Weight
 	Seating   Seating
-	Methods   [Ways]Method
+	Methods   [Hoist + 1]Method
 	Least     Way // of the least first pull by hand among those possible or not excluded
 	Pull      HandForce
 	SlingLeg  manway.Force // tension of one sling leg; of three or four legs two carry

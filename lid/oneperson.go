@@ -27,8 +27,8 @@ func (l Lid) edgeLift(c MoveCase, load manway.Mass) Lift {
 	reach := times(k.length, k.beyondLow) + l.across()/2
 	return Lift{
 		Edition: c.Edition, Load: load, Grip: c.Grip, Outside: c.Outside,
-		Origin:      Reach{Horizontal: reach, Vertical: hands},
-		Destination: Reach{Horizontal: reach, Vertical: hands},
+		Origin:      Hands{Horizontal: reach, Vertical: hands},
+		Destination: Hands{Horizontal: reach, Vertical: hands},
 	}
 }
 
@@ -38,7 +38,7 @@ func (l Lid) onePerson(c MoveCase, m *Moves) {
 	m.Alone = manway.Check{
 		Name: "one person lifts the lid flat", Kind: manway.KindMass,
 		Demand: float64(m.Weight.Heaviest), Unfactored: float64(m.Weight.Heaviest),
-		Source: manway.Citation{Source: NIOSH94110, Place: "pp. 7-18, limit at the near edge"},
+		Source: manway.Citation{Source: niosh94110, Place: "pp. 7-18, limit at the near edge"},
 	}
 	limit, err := l.edgeLift(c, m.Weight.Heaviest).Limit()
 	if err != nil { // wider than any reach that is accepted
@@ -80,5 +80,5 @@ func (m *Moves) hoisting(s Slings) {
 		lean = 1
 	}
 	m.SlingLeg = times(m.Methods[Hoist].FirstPull, 1/(legs*lean))
-	m.GearLimit = HardwareFactor * m.SlingLeg
+	m.GearLimit = hardwareFactor * m.SlingLeg
 }

@@ -201,8 +201,8 @@ var checks = map[string]rowCheck{
 		c := bendRow(t, row).Checks[1]
 		row.Check(t, manway.MomentPerLength(c.Capacity).In(manway.KipFootPerFoot))
 	},
-	"insert factor":   func(t *testing.T, row reftable.Row) { row.Check(t, InsertFactor) },
-	"hardware factor": func(t *testing.T, row reftable.Row) { row.Check(t, HardwareFactor) },
+	"insert factor":   func(t *testing.T, row reftable.Row) { row.Check(t, insertFactor) },
+	"hardware factor": func(t *testing.T, row reftable.Row) { row.Check(t, hardwareFactor) },
 	"demand on each of two inserts": func(t *testing.T, row reftable.Row) {
 		h := Handle{State: HandleSound, Waist: 0.5 * manway.Inch}
 		row.Read(t, "load", &h.Load)

@@ -45,8 +45,8 @@ func liftOf(t *testing.T, row reftable.Row) LiftLimit {
 	row.Read(t, "edition", &l.Edition)
 	row.Read(t, "spell", &l.Spell)
 	row.Read(t, "grip", &l.Grip)
-	l.Origin = Reach{Horizontal: lengthOf(t, row, "origin_h"), Vertical: lengthOf(t, row, "origin_v")}
-	l.Destination = Reach{Horizontal: lengthOf(t, row, "end_h"), Vertical: lengthOf(t, row, "end_v")}
+	l.Origin = Hands{Horizontal: lengthOf(t, row, "origin_h"), Vertical: lengthOf(t, row, "origin_v")}
+	l.Destination = Hands{Horizontal: lengthOf(t, row, "end_h"), Vertical: lengthOf(t, row, "end_v")}
 	r, err := l.Limit()
 	if err != nil {
 		t.Fatal(err)

@@ -9,9 +9,9 @@ import (
 
 // Chip is a piece broken out of the seat's rim or of the lid's edge.
 type Chip struct {
-	Along  manway.Length // round the rim
-	In     manway.Length // from the edge inwards, across the bearing
-	Height manway.Length // of the opening it leaves under or beside the lid
+	Along  manway.Length `json:"along"`  // round the rim
+	In     manway.Length `json:"in"`     // from the edge inwards, across the bearing
+	Height manway.Length `json:"height"` // of the opening it leaves under or beside the lid
 }
 
 // Validate returns the faults of c.

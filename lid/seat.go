@@ -38,14 +38,14 @@ type Friction struct {
 // The friction of concrete on concrete: the handbook's 0.8 holds something
 // still; dragging is predicted from 0.6 up.
 const (
-	LowFriction  = 0.6
-	HighFriction = 0.8
+	lowFriction  = 0.6
+	highFriction = 0.8
 )
 
 // filled is f, or concrete on concrete.
 func (f Friction) filled() (Friction, manway.Assumptions) {
 	if f == (Friction{}) {
-		return Friction{LowFriction, HighFriction}, manway.AssumedFriction
+		return Friction{lowFriction, highFriction}, manway.AssumedFriction
 	}
 	return f, 0
 }

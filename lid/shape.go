@@ -86,24 +86,24 @@ func (m *Moisture) UnmarshalText(text []byte) error {
 
 // Lid is one lid, or one of several equal pieces that close an opening.
 type Lid struct {
-	Shape          Shape
-	Diameter       manway.Length // across the top of a round lid, 4 in to 10 ft
-	BottomDiameter manway.Length // across its underside, where narrower
-	Length         manway.Length // long side of a slab, 4 in to 20 ft
-	Width          manway.Length // short side, 4 in to 10 ft, at most Length
-	BottomLength   manway.Length
-	BottomWidth    manway.Length
-	Thickness      manway.Length // as made, at a protected place, 1/4 to 24 in
-	Flange         manway.Length // thickness of the upper, wider part of a stepped lid
-	Loss           manway.Length // thickness gone since, under 1 of Thickness; 0: none
-	Recesses       []Recess
-	Material       Material
-	Concrete       manway.Concrete
-	Moisture       Moisture
-	Absorption     float64     // water taken up when soaked, share of the dry weight, 0 to 0.15; 0: 5 % is taken
-	Measured       manway.Mass // one piece on a scale, as it is now; 0: reckoned from the size
-	Pieces         int         // equal pieces of this size, 1 to 20; 0: one
-	Overburden     Overburden
+	Shape          Shape           `json:"shape"`
+	Diameter       manway.Length   `json:"diameter"`        // across the top of a round lid, 4 in to 10 ft
+	BottomDiameter manway.Length   `json:"bottom_diameter"` // across its underside, where narrower
+	Length         manway.Length   `json:"length"`          // long side of a slab, 4 in to 20 ft
+	Width          manway.Length   `json:"width"`           // short side, 4 in to 10 ft, at most Length
+	BottomLength   manway.Length   `json:"bottom_length"`
+	BottomWidth    manway.Length   `json:"bottom_width"`
+	Thickness      manway.Length   `json:"thickness"` // as made, at a protected place, 1/4 to 24 in
+	Flange         manway.Length   `json:"flange"`    // thickness of the upper, wider part of a stepped lid
+	Loss           manway.Length   `json:"loss"`      // thickness gone since, under 1 of Thickness; 0: none
+	Recesses       []Recess        `json:"recesses"`
+	Material       Material        `json:"material"`
+	Concrete       manway.Concrete `json:"concrete"`
+	Moisture       Moisture        `json:"moisture"`
+	Absorption     float64         `json:"absorption"` // water taken up when soaked, share of the dry weight, 0 to 0.15; 0: 5 % is taken
+	Measured       manway.Mass     `json:"measured"`   // one piece on a scale, as it is now; 0: reckoned from the size
+	Pieces         int             `json:"pieces"`     // equal pieces of this size, 1 to 20; 0: one
+	Overburden     Overburden      `json:"overburden"`
 }
 
 // Overburden is soil or gravel that lies on a lid.
@@ -115,11 +115,11 @@ type Overburden struct {
 // Recess is a lifting pocket from above (Depth) or a vent or probe hole right
 // through (Depth 0): round (Diameter) or rectangular (Length, Width).
 type Recess struct {
-	Diameter manway.Length
-	Length   manway.Length
-	Width    manway.Length
-	Depth    manway.Length // 0: through the lid
-	Count    int           // of the same, 1 to 50; 0: one
+	Diameter manway.Length `json:"diameter"`
+	Length   manway.Length `json:"length"`
+	Width    manway.Length `json:"width"`
+	Depth    manway.Length `json:"depth"` // 0: through the lid
+	Count    int           `json:"count"` // of the same, 1 to 50; 0: one
 }
 
 func (r Recess) area() float64 {

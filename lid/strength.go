@@ -176,7 +176,7 @@ func (s *Strength) fit(l Lid, c StrengthCase) {
 	if c.Seat.Opening == 0 {
 		s.NotJudged = append(s.NotJudged, manway.Check{Name: "opening", Reason: "not measured: the lid is taken to span all its width"})
 	}
-	check := manway.Check{Name: "cannot fall through its hole", Source: manway.Citation{Source: Carver, Place: "a rectangle through a rectangle"}}
+	check := manway.Check{Name: "cannot fall through its hole", Source: manway.Citation{Source: carver, Place: "a rectangle through a rectangle"}}
 	switch s.Falls {
 	case manway.Yes:
 		check.Status, check.Reason = manway.Fail, "turned, it goes through"
@@ -192,7 +192,7 @@ func (s *Strength) fit(l Lid, c StrengthCase) {
 // Basis is where the screening comes from.
 func (Strength) Basis() []manway.Citation {
 	return []manway.Citation{
-		{Source: Timoshenko, Place: "articles 16, 17 and 64"},
+		{Source: timoshenko, Place: "articles 16, 17 and 64"},
 		{Source: manway.ACI318_19, Place: "14.5, 21.2, 22.3, 22.5, 22.6, chapter 27"},
 		manway.DeadLive.Source(),
 		{Source: manway.OSHA1926, Place: "1926.502(i)(2)"},

@@ -1,14 +1,12 @@
 package lid
 
-import (
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
 // Crew is the people who move the lid and what they say they can do. Its limit
 // always counts.
 type Crew struct {
-	People int         // 1 to 6; 0: one
-	Limit  manway.Mass // that each of them will lift, 5 to 200 lb; 0: not said
+	People int         `json:"people"` // 1 to 6; 0: one
+	Limit  manway.Mass `json:"limit"`  // that each of them will lift, 5 to 200 lb; 0: not said
 }
 
 // Validate returns the faults of c.

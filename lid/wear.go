@@ -120,7 +120,7 @@ func (l Loss) Until(limit manway.Length) (Remaining, error) {
 func (Loss) Basis() []manway.Citation {
 	return []manway.Citation{
 		{Source: manway.Practice, Place: "two measured thicknesses"},
-		{Source: WellsMelchers2015, Place: "abstract"},
+		{Source: wellsMelchers2015, Place: "abstract"},
 	}
 }
 
@@ -192,9 +192,9 @@ func WornBar(asMade, waist manway.Length) (BarLeft, error) {
 // Sources of the wear.
 var (
 	// WellsMelchers2015 measured the loss of sewer concrete over four years.
-	WellsMelchers2015 = &manway.Source{ID: "wells-melchers-2015", Title: "Modelling concrete deterioration in sewers using theory and field observations, Cement and Concrete Research 77, 82-96", Body: "Tony Wells and Robert E. Melchers", Year: 2015}
-	// Pomeroy1974 has the equation of the loss by hydrogen sulfide.
-	Pomeroy1974 = &manway.Source{ID: "pomeroy-1974", Title: "Process Design Manual for Sulfide Control in Sanitary Sewerage Systems", Body: "Richard D. Pomeroy, for the US Environmental Protection Agency", Year: 1974}
-	// Almusallam2001 pulled corroded bars to failure.
-	Almusallam2001 = &manway.Source{ID: "almusallam-2001", Title: "Effect of degree of corrosion on the properties of reinforcing steel bars, Construction and Building Materials 15, 361-368", Body: "Abdullah A. Almusallam", Year: 2001}
+	wellsMelchers2015 = &manway.Source{ID: "wells-melchers-2015", Title: "Modelling concrete deterioration in sewers using theory and field observations, Cement and Concrete Research 77, 82-96", Body: "Tony Wells and Robert E. Melchers", Year: 2015}
+	// pomeroy1974 has the equation of the loss by hydrogen sulfide.
+	pomeroy1974 = &manway.Source{ID: "pomeroy-1974", Title: "Process Design Manual for Sulfide Control in Sanitary Sewerage Systems", Body: "Richard D. Pomeroy, for the US Environmental Protection Agency", Year: 1974}
+	// almusallam2001 pulled corroded bars to failure.
+	almusallam2001 = &manway.Source{ID: "almusallam-2001", Title: "Effect of degree of corrosion on the properties of reinforcing steel bars, Construction and Building Materials 15, 361-368", Body: "Abdullah A. Almusallam", Year: 2001}
 )

@@ -10,7 +10,7 @@ import (
 // What water adds to a concrete lid, as a share of its dry weight: common
 // practice of the trade; immersion tests of dense concrete give 4 to 5 %.
 const (
-	UsualAbsorption = 0.05 // soaked
+	usualAbsorption = 0.05 // soaked
 	dampShare       = 0.4  // of what it takes up when soaked
 )
 
@@ -115,7 +115,7 @@ func (l Lid) absorption() float64 {
 	if l.Absorption > 0 {
 		return l.Absorption
 	}
-	return UsualAbsorption
+	return usualAbsorption
 }
 
 // Basis is where the weight comes from.

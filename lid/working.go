@@ -9,13 +9,13 @@ import (
 // Basis is where the forces and limits come from.
 func (Moves) Basis() []manway.Citation {
 	return []manway.Citation{
-		{Source: Serway, Place: "ch. 5 and 12, friction and static equilibrium"},
-		{Source: PCIFriction, Place: "concrete on concrete 0.8"},
-		{Source: CoverRemoval, Place: "peak handle forces of a J-hook and a fulcrum bar"},
-		{Source: NIOSH94110, Place: "pp. 7-18"},
-		{Source: HSETeam, Place: "two thirds and one half of the sum"},
-		{Source: MILSTD1472D, Place: "doubling"},
-		{Source: PushPull, Place: "two-handed pull by hand height"},
+		{Source: serway, Place: "ch. 5 and 12, friction and static equilibrium"},
+		{Source: pciFriction, Place: "concrete on concrete 0.8"},
+		{Source: coverRemoval, Place: "peak handle forces of a J-hook and a fulcrum bar"},
+		{Source: niosh94110, Place: "pp. 7-18"},
+		{Source: hseTeam, Place: "two thirds and one half of the sum"},
+		{Source: milstd1472D, Place: "doubling"},
+		{Source: pushPull, Place: "two-handed pull by hand height"},
 		{Source: manway.OSHA1926, Place: "1926.704(c), (d)"},
 	}
 }
@@ -32,7 +32,7 @@ func (m Moves) Working(s manway.System) manway.Working {
 		extra += ", wedged " + m.Seating.Extra.Text(s)
 	}
 	whole, rim := m.Weight.lid.turning()
-	formulas := [Ways]string{
+	formulas := [Hoist + 1]string{
 		Tip:        "W/2",
 		WalkOut:    fmt.Sprintf("friction x W x turning share %s to %s", number(whole), number(rim)),
 		Drag:       fmt.Sprintf("friction %s to %s x W", number(m.friction.Low), number(m.friction.High)),
@@ -52,7 +52,7 @@ func (m Moves) Working(s manway.System) manway.Working {
 
 // Basis is where the limit comes from.
 func (LiftLimit) Basis() []manway.Citation {
-	return []manway.Citation{{Source: NIOSH94110, Place: "pp. 7-29"}}
+	return []manway.Citation{{Source: niosh94110, Place: "pp. 7-29"}}
 }
 
 // Working is the limit step by step, at the end that governs.
@@ -165,8 +165,8 @@ func (r HandleCheck) Working(s manway.System) manway.Working {
 func (Seating) Basis() []manway.Citation {
 	return []manway.Citation{
 		{Source: manway.Practice, Place: "geometry of a body turned in a recess; friction on a cone"},
-		{Source: PCIFriction, Place: "concrete on concrete 0.8"},
-		{Source: Carver, Place: "rectangle within a rectangle"},
+		{Source: pciFriction, Place: "concrete on concrete 0.8"},
+		{Source: carver, Place: "rectangle within a rectangle"},
 	}
 }
 
@@ -181,5 +181,5 @@ func (GuardCheck) Basis() []manway.Citation {
 
 // Basis is where the attack of air comes from.
 func (Attack) Basis() []manway.Citation {
-	return []manway.Citation{{Source: ISO9223, Place: "Table 2"}, {Source: ISO9224, Place: "Table 2 and 3, t^B"}}
+	return []manway.Citation{{Source: iso9223, Place: "Table 2"}, {Source: iso9224, Place: "Table 2 and 3, t^B"}}
 }

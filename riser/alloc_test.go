@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"manway.example/manway"
+	"manway.example/manway/lid"
 )
 
 // calculations are the closed forms, none of which allocates where it accepts.
@@ -99,7 +100,7 @@ func BenchmarkCalculations(b *testing.B) {
 }
 
 func BenchmarkRemedies(b *testing.B) {
-	c := Condition{JointSealed: manway.No, Roots: manway.Yes, JointGap: manway.Read(manway.Inch / 2), Fastened: manway.No, Guard: manway.No, Handle: HandleRusted}
+	c := Condition{JointSealed: manway.No, Roots: manway.Yes, JointGap: manway.Read(manway.Inch / 2), Fastened: manway.No, Guard: manway.No, Handle: lid.HandleRusted}
 	s := Site{Port: 24 * manway.Inch, Bore: 24 * manway.Inch, Outside: 30 * manway.Inch, Standing: 1, StandingMass: 60, Height: 26 * manway.Inch,
 		Pit: Pit{Length: 30 * manway.Inch, Working: manway.Foot, Depth: 26 * manway.Inch}, Liquid: 2}
 	b.Run("defects", func(b *testing.B) {

@@ -152,7 +152,7 @@ func heavyCover(c Condition, _ Site) string {
 }
 
 func chippedRim(c Condition, _ Site) string {
-	if c.Bearing.Below(GoodBearing) || c.RimGap.AtLeast(HoleSize) {
+	if c.Bearing.Below(goodBearing) || c.RimGap.AtLeast(holeSize) {
 		return "the rim is chipped: there is nothing sound to screw into"
 	}
 	return spalledSeat(c, Site{})

@@ -1,31 +1,9 @@
 package riser
 
-import "manway.example/manway"
-
-// Handle is what the handle of a cover looks like.
-type Handle uint8
-
-// The states of a handle. Only a sound one is lifted on.
-const (
-	HandleNotSeen Handle = iota
-	HandleSound
-	HandleRusted
-	HandleLoose
-	HandleMissing
+import (
+	"manway.example/manway"
+	"manway.example/manway/lid"
 )
-
-var handles = [...]string{"not seen", "sound", "rusted", "loose", "missing"}
-
-// String is the state in one word.
-func (h Handle) String() string { return manway.Word(handles[:], h) }
-
-// MarshalText is the same as String.
-func (h Handle) MarshalText() ([]byte, error) { return []byte(h.String()), nil }
-
-// UnmarshalText accepts not seen, sound, rusted, loose and missing.
-func (h *Handle) UnmarshalText(text []byte) error {
-	return manway.ReadWord(h, "handle", handles[:], text)
-}
 
 // Condition is what was observed at one access. Every observation may be left
 // out: the zero value is an access of which nothing was seen.
@@ -44,7 +22,7 @@ type Condition struct {
 	CoverDepth    manway.Reading // from grade down to the top of the cover, negative where it stands above; -3 ft to 20 ft
 	Fastened      manway.Answer  // it cannot be opened without a tool
 	Guard         manway.Answer  // something below the cover holds a child
-	Handle        Handle
+	Handle        lid.HandleState
 	RimGap        manway.Reading // widest opening between cover and rim, 0 to 3 ft
 	Bearing       manway.Reading // least width on which the cover still bears, 0 to 1 ft
 
@@ -70,8 +48,8 @@ func (c Condition) Validate() error {
 	for _, a := range c.answers() {
 		a.got.Within(&faults, a.field)
 	}
-	if c.Handle > HandleMissing {
-		faults.Add("Handle", c.Handle.String(), "not seen, sound, rusted, loose or missing")
+	if c.Handle > lid.HandleMissing {
+		faults.Add("Handle", c.Handle.String(), "unknown, sound, rusted, pitted, necked, loose or missing")
 	}
 	if c.CoverStrength > manway.NotPermitted {
 		faults.Add("CoverStrength", c.CoverStrength.String(), "a status")
@@ -147,7 +125,7 @@ func (c Condition) NotSeen() []Unjudged {
 	if c.Missing == manway.Yes {
 		return list
 	}
-	add(c.Handle != HandleNotSeen, "Handle", "whether the cover may be lifted by its handle")
+	add(c.Handle != lid.HandleUnknown, "Handle", "whether the cover may be lifted by its handle")
 	add(c.CoverStrength != manway.NotJudged, "CoverStrength", "whether the cover carries a person")
 	add(c.CoverMass > 0 && c.CrewLimit > 0, "CoverMass", "whether the crew may move the cover")
 	add(c.RoofSeen, "RoofStrength", "whether the roof at the access carries what stands on it")

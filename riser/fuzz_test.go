@@ -147,7 +147,7 @@ func FuzzStackOf(f *testing.F) {
 		if err != nil {
 			return
 		}
-		if len(s.Best) > BestStacks || s.Feasible < uint64(len(s.Best)) || len(s.Best) < BestStacks && !s.AtLeast && s.Feasible != uint64(len(s.Best)) {
+		if len(s.Best) > bestStacks || s.Feasible < uint64(len(s.Best)) || len(s.Best) < bestStacks && !s.AtLeast && s.Feasible != uint64(len(s.Best)) {
 			t.Fatalf("listed %d, counted %d", len(s.Best), s.Feasible)
 		}
 		for _, b := range s.Best {

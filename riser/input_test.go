@@ -64,9 +64,6 @@ func TestWordsReadBack(t *testing.T) {
 	for i := range 2 {
 		check(t, SoilType(i), new(SoilType))
 	}
-	for i := range 5 {
-		check(t, Handle(i), new(Handle))
-	}
 	for i := range surfaces {
 		check(t, Surface(i), new(Surface))
 	}

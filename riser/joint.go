@@ -72,9 +72,9 @@ type StripNeed struct {
 	Note    string        // why the strip does not suit the joint, empty where it does
 }
 
-// HalfVolume is the least share of the closed joint that the strip must fill
+// halfVolume is the least share of the closed joint that the strip must fill
 // (supplier submittals that apply ASTM C990).
-const HalfVolume = 0.5
+const halfVolume = 0.5
 
 // Strip is the preformed strip for the joint, by the half-volume rule:
 //
@@ -98,7 +98,7 @@ func (j Joint) Strip(s Strip) (StripNeed, error) {
 		return StripNeed{}, faults
 	}
 	section := s.Width.Times(s.Height)
-	runs, err := manway.Pieces(manway.Area(HalfVolume)*j.Wall().Times(j.Closed), section)
+	runs, err := manway.Pieces(manway.Area(halfVolume)*j.Wall().Times(j.Closed), section)
 	if err != nil {
 		return StripNeed{}, err
 	}
@@ -206,13 +206,13 @@ type Pack struct {
 	Yield manway.Volume // in place, 0.001 ft3 to 100 ft3
 }
 
-// MixYield is the volume in place of a pound of bagged concrete mix, 0.0075
+// mixYield is the volume in place of a pound of bagged concrete mix, 0.0075
 // ft3/lb: 0.60 ft3 of an 80 lb bag (trade pages; the standard, ASTM C387, was
 // not read).
-const MixYield = 0.0075 * float64(manway.CubicFoot) / float64(manway.Pound)
+const mixYield = 0.0075 * float64(manway.CubicFoot) / float64(manway.Pound)
 
 // MixBag is a bag of concrete mix of mass m.
-func MixBag(m manway.Mass) Pack { return Pack{m, manway.Volume(float64(m) * MixYield)} }
+func MixBag(m manway.Mass) Pack { return Pack{m, manway.Volume(float64(m) * mixYield)} }
 
 // PackNeed is the cement that one volume needs.
 type PackNeed struct {

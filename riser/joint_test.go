@@ -34,7 +34,7 @@ func TestStripFills(t *testing.T) {
 		if err != nil {
 			continue // the runs do not fit
 		}
-		if n.Fill < HalfVolume*(1-1e-9) || n.Runs > 1 && n.Fill*float64(n.Runs-1)/float64(n.Runs) >= HalfVolume {
+		if n.Fill < halfVolume*(1-1e-9) || n.Runs > 1 && n.Fill*float64(n.Runs-1)/float64(n.Runs) >= halfVolume {
 			t.Fatalf("%+v: %+v", j, n)
 		}
 		near(t, "rolls", float64(n.Length+n.Left), float64(manway.Length(n.Rolls)*n.Roll), 1e-9)

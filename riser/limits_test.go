@@ -5,6 +5,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/internal/limit"
+	"manway.example/manway/lid"
 	"manway.example/manway/tank"
 )
 
@@ -222,7 +223,7 @@ func TestLimitsOfCondition(t *testing.T) {
 	c := Condition{Size: manway.Read(2 * manway.Foot), CoverDepth: manway.Read(0), RimGap: manway.Read(0), Bearing: manway.Read(manway.Inch), JointGap: manway.Read(0), SpallDepth: manway.Read(0), Thickness: manway.Read(2 * manway.Foot), CrackWidth: manway.Read(0), Settled: manway.Read(0)}
 	limit.Check(t, c, findRefused,
 		limit.AtMost("Roots", manway.Yes),
-		limit.AtMost("Handle", HandleMissing),
+		limit.AtMost("Handle", lid.HandleMissing),
 		limit.AtMost("CoverStrength", manway.NotPermitted),
 		limit.AtMost("RoofStrength", manway.NotPermitted),
 		limit.Between("CoverMass", 0, 3*manway.Tonne),

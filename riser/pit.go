@@ -133,11 +133,11 @@ type Dig struct {
 
 // Rules of 29 CFR 1926 Subpart P.
 const (
-	ProtectFrom  = 5 * manway.Foot  // 1926.652(a)(1)
-	LadderFrom   = 4 * manway.Foot  // 1926.651(c)(2)
-	AirTestBelow = 4 * manway.Foot  // 1926.651(g)
-	SpoilSetback = 2 * manway.Foot  // 1926.651(j)(2)
-	EngineerFrom = 20 * manway.Foot // 1926.652 Appendix B
+	protectFrom  = 5 * manway.Foot  // 1926.652(a)(1)
+	ladderFrom   = 4 * manway.Foot  // 1926.651(c)(2)
+	airTestBelow = 4 * manway.Foot  // 1926.651(g)
+	spoilSetback = 2 * manway.Foot  // 1926.651(j)(2)
+	engineerFrom = 20 * manway.Foot // 1926.652 Appendix B
 )
 
 // handFill is the hours to backfill and compact by hand, 1.00 h/m3 of the table
@@ -170,7 +170,7 @@ func DigOf(p Pit) (Dig, error) {
 	if err := p.validate(); err != nil {
 		return Dig{}, err
 	}
-	d := Dig{Pit: p, Setback: SpoilSetback}
+	d := Dig{Pit: p, Setback: spoilSetback}
 	d.measure()
 	d.Bank = d.Hole - p.Standing
 	d.Loose = d.Bank * manway.Volume(p.Earth.Loose())
@@ -180,9 +180,9 @@ func DigOf(p Pit) (Dig, error) {
 		d.Assumed = manway.AssumedSoil
 	}
 	d.Spoil = d.Bank.Times(d.density())
-	d.Protect = manway.Reached(d.Deepest, ProtectFrom)
-	d.Ladder = manway.Reached(d.Deepest, LadderFrom)
-	d.AirTest = d.Deepest > AirTestBelow
+	d.Protect = manway.Reached(d.Deepest, protectFrom)
+	d.Ladder = manway.Reached(d.Deepest, ladderFrom)
+	d.AirTest = d.Deepest > airTestBelow
 	d.HandHours = manway.Duration(d.Bank) * manway.Duration(earths[p.Earth].hand) * manway.Hour
 	d.FillHours = manway.Duration(float64(d.Backfill) * handFill)
 	water, made := p.Water.Taken()
@@ -201,7 +201,7 @@ func (p Pit) validate() error {
 		manway.Within(&faults, "Width", p.Width, 6*manway.Inch, 60*manway.Foot)
 	}
 	manway.Within(&faults, "Working", p.Working, 0, 6*manway.Foot)
-	if !(p.Depth > 0) || p.Depth >= EngineerFrom {
+	if !(p.Depth > 0) || p.Depth >= engineerFrom {
 		faults.Add("Depth", p.Depth.String(), "above 0 and below 20 ft; a deeper pit is designed by an engineer")
 	}
 	if p.Type > TypeBDeclared {
@@ -232,7 +232,7 @@ func (p Pit) validateHole(faults *manway.InputErrors) {
 	}
 	d := Dig{Pit: p}
 	d.measure()
-	if d.Deepest >= EngineerFrom {
+	if d.Deepest >= engineerFrom {
 		faults.Add("Ground", p.Ground.String(), "less than 20 ft deep at the rim uphill; a deeper pit is designed by an engineer")
 	}
 	manway.Within(faults, "Standing", p.Standing, 0, d.Hole)

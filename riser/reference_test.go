@@ -72,11 +72,11 @@ var published = map[string]func(*testing.T, reftable.Row){
 	"ring mass":      ringMass,
 	"joint length":   func(t *testing.T, row reftable.Row) { row.Check(t, joint(t, row).Length().In(manway.Inch)) },
 	"least fill of the joint": func(t *testing.T, row reftable.Row) {
-		row.Check(t, HalfVolume*100)
+		row.Check(t, halfVolume*100)
 		j := joint(t, row)
 		row.Read(t, "closed", &j.Closed)
 		need := must(j.Strip(Strip{Width: manway.Inch / 2, Height: manway.Inch, Roll: 20 * manway.Foot}))
-		if need.Runs != 2 || need.Fill < HalfVolume {
+		if need.Runs != 2 || need.Fill < halfVolume {
 			t.Errorf("got %+v: 1/2 in2 strips in a joint of 1.5 in2 want two runs", need)
 		}
 	},
@@ -110,7 +110,7 @@ var published = map[string]func(*testing.T, reftable.Row){
 		}))
 	},
 	"weight once taken for a fastener": func(t *testing.T, row reftable.Row) {
-		row.Check(t, HeavyCover.In(manway.Kilogram))
+		row.Check(t, heavyCoverFrom.In(manway.Kilogram))
 	},
 	"crack to plan for from": func(t *testing.T, row reftable.Row) {
 		row.Check(t, firstTrue(0.0001, 2, func(in float64) bool {

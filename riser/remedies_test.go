@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"manway.example/manway"
+	"manway.example/manway/lid"
 )
 
 // Property (balance): for random conditions every remedy cures, delays
@@ -96,7 +97,7 @@ func randomCondition(rng *rand.Rand) Condition {
 	}
 	c := Condition{CoverPresent: answer(), CoverDrops: answer(), CoverCracked: answer(), CoverStrength: manway.Status(rng.IntN(5)),
 		CoverMass: manway.Mass(rng.IntN(200)), CrewLimit: manway.Mass(rng.IntN(100)), CoverDepth: reading(40 * manway.Inch), Fastened: answer(), Guard: answer(),
-		Handle: Handle(rng.IntN(5)), RimGap: reading(3 * manway.Inch), Bearing: reading(2 * manway.Inch), JointSealed: answer(), JointGap: reading(manway.Inch),
+		Handle: lid.HandleState(rng.IntN(5)), RimGap: reading(3 * manway.Inch), Bearing: reading(2 * manway.Inch), JointSealed: answer(), JointGap: reading(manway.Inch),
 		Roots: answer(), WaterStain: answer(), Odour: answer(), SpallDepth: reading(2 * manway.Inch), Thickness: manway.Read(3 * manway.Inch), SteelExposed: answer(),
 		CrackWidth: reading(manway.Inch / 4), Settled: reading(2 * manway.Inch), RoofStrength: manway.Status(rng.IntN(5)), RoofSeen: rng.IntN(2) == 0}
 	if rng.IntN(2) == 0 {

@@ -4,24 +4,25 @@ import (
 	"slices"
 
 	"manway.example/manway"
+	"manway.example/manway/lid"
 )
 
 // Limits of the rules by which defects are found. Those without a source are
 // common practice of the trade.
 const (
-	HoleSize       = 2 * manway.Inch        // a gap this wide is a hole (29 CFR 1926.500(b))
-	SecureAbove    = 6 * manway.Inch        // a cover with less soil over it must be secured (Minn. R. 7080.2290 C)
-	HeavyCover     = 29.5 * manway.Kilogram // the weight that one text once took for a fastener (30 TAC 285.38, 2012)
-	FoundWithin    = 6 * manway.Inch        // a cover deeper than this is raised (N.C. G.S. 130A-335.1(b))
-	RiserFrom      = 12 * manway.Inch       // a tank deeper than this needs a riser (30 TAC 285.38(d), 2012)
-	LeastOpening   = 18 * manway.Inch       // service access (OAR 340-073-0025(2))
-	GoodBearing    = 1 * manway.Inch        // practice
-	NarrowGap      = manway.Inch / 8        // practice: roots and soil pass a wider one
-	WideGap        = manway.Inch / 2        // practice
-	ShallowSpall   = manway.Inch / 4        // practice
-	CrackInSoil    = 0.012 * manway.Inch    // tolerable crack width in moist air and soil (ACI 224R Table 4.1, read in a text that quotes it)
-	OpenCrack      = manway.Inch / 8        // practice
-	NoticedSinking = 1 * manway.Inch        // practice
+	holeSize       = 2 * manway.Inch        // a gap this wide is a hole (29 CFR 1926.500(b))
+	secureAbove    = 6 * manway.Inch        // a cover with less soil over it must be secured (Minn. R. 7080.2290 C)
+	heavyCoverFrom = 29.5 * manway.Kilogram // the weight that one text once took for a fastener (30 TAC 285.38, 2012)
+	foundWithin    = 6 * manway.Inch        // a cover deeper than this is raised (N.C. G.S. 130A-335.1(b))
+	riserFrom      = 12 * manway.Inch       // a tank deeper than this needs a riser (30 TAC 285.38(d), 2012)
+	leastOpening   = 18 * manway.Inch       // service access (OAR 340-073-0025(2))
+	goodBearing    = 1 * manway.Inch        // practice
+	narrowGap      = manway.Inch / 8        // practice: roots and soil pass a wider one
+	wideGap        = manway.Inch / 2        // practice
+	shallowSpall   = manway.Inch / 4        // practice
+	crackInSoil    = 0.012 * manway.Inch    // tolerable crack width in moist air and soil (ACI 224R Table 4.1, read in a text that quotes it)
+	openCrack      = manway.Inch / 8        // practice
+	noticedSinking = 1 * manway.Inch        // practice
 )
 
 func practice(place string) manway.Citation {
@@ -74,7 +75,7 @@ func (f *finder) opening() {
 		f.add(OpenHole, Urgent, "the cover rocks or can fall through its opening", covers)
 	case c.Bearing.Taken && c.Bearing.Length <= 0:
 		f.add(OpenHole, Urgent, "the cover no longer bears on its rim", covers)
-	case c.RimGap.AtLeast(HoleSize):
+	case c.RimGap.AtLeast(holeSize):
 		f.add(OpenHole, Urgent, "the gap beside the cover is "+c.RimGap.Length.Text(c.Units)+", 2 in or more: a hole", manway.Citation{Source: manway.OSHA1926, Place: "1926.500(b)"})
 	}
 	switch {
@@ -91,7 +92,7 @@ func (f *finder) opening() {
 // fastening: what keeps a child out.
 func (f *finder) fastening() {
 	c := f.c
-	within := !c.CoverDepth.AtLeast(SecureAbove) // at grade, or not known
+	within := !c.CoverDepth.AtLeast(secureAbove) // at grade, or not known
 	if c.Fastened == manway.No {
 		at := manway.Citation{Source: wisconsin384, Place: "384.25(7)(h)"}
 		if c.CoverDepth.AtLeast(0) {
@@ -100,7 +101,7 @@ func (f *finder) fastening() {
 		switch {
 		case !within:
 			f.add(CoverUnfastened, Plan, "nothing but "+c.CoverDepth.Length.Text(c.Units)+" of soil keeps the cover shut", at)
-		case c.CoverMass >= HeavyCover:
+		case c.CoverMass >= heavyCoverFrom:
 			f.add(CoverUnfastened, Soon, "only its weight of "+c.CoverMass.Text(c.Units)+" keeps the cover shut: weight is no fastener, it keeps the crew out first", at)
 		default:
 			f.add(CoverUnfastened, Urgent, "the cover can be opened without a tool", at)
@@ -121,15 +122,14 @@ func (f *finder) cover() {
 	if c.CoverMass > 0 && c.CrewLimit > 0 && c.CoverMass > c.CrewLimit*(1+1e-9) {
 		f.add(CoverTooHeavy, Plan, "the cover of "+c.CoverMass.Text(c.Units)+" is above the "+c.CrewLimit.Text(c.Units)+" that this crew may move: it will not be opened", practice("the crew's own limit"))
 	}
-	switch c.Handle {
-	case HandleRusted, HandleLoose, HandleMissing:
+	if c.Handle != lid.HandleUnknown && c.Handle != lid.HandleSound {
 		f.add(HandleUnsound, Soon, "the handle is "+c.Handle.String()+": the cover must not be lifted by it", practice("a doubtful handle is not lifted on"))
 	}
-	bearing := c.Bearing.Taken && c.Bearing.Length > 0 && c.Bearing.Below(GoodBearing)
+	bearing := c.Bearing.Taken && c.Bearing.Length > 0 && c.Bearing.Below(goodBearing)
 	switch {
 	case bearing:
 		f.add(RimChipped, Soon, "the cover bears on only "+c.Bearing.Length.Text(c.Units)+" of rim", practice("1 in of bearing at least"))
-	case c.RimGap.AtLeast(NarrowGap) && !c.RimGap.AtLeast(HoleSize):
+	case c.RimGap.AtLeast(narrowGap) && !c.RimGap.AtLeast(holeSize):
 		f.add(RimChipped, Plan, "the gap of "+c.RimGap.Length.Text(c.Units)+" beside the cover lets water, insects and odour through", practice("a cover closes within 1/8 in"))
 	}
 }
@@ -142,9 +142,9 @@ func (f *finder) joint() {
 		f.add(JointRoots, Soon, "roots grow through the joint: they hold it open and reach the outlet", practice("roots show an open joint"))
 	}
 	switch {
-	case c.JointGap.AtLeast(WideGap):
+	case c.JointGap.AtLeast(wideGap):
 		f.add(JointGap, Soon, "the joint is open by "+c.JointGap.Length.Text(c.Units)+": soil can wash in and the ground over it sink", joined)
-	case c.JointGap.AtLeast(NarrowGap):
+	case c.JointGap.AtLeast(narrowGap):
 		f.add(JointGap, Plan, "the joint is open by "+c.JointGap.Length.Text(c.Units), joined)
 	case c.JointGap.Taken && c.JointGap.Length > 0:
 		f.add(JointGap, Watch, "the joint is open by "+c.JointGap.Length.Text(c.Units), joined)
@@ -180,7 +180,7 @@ func (f *finder) concrete() {
 			f.add(Spalled, Urgent, d.Length.Text(c.Units)+" of "+c.Thickness.Length.Text(c.Units)+" is gone, half or more: nobody and nothing on it", practice("half the thickness"))
 		case manway.Reached(lost, 1./3) || c.SteelExposed == manway.Yes:
 			f.add(Spalled, Soon, d.Length.Text(c.Units)+" of concrete is gone, a third or more of its thickness or down to the steel", practice("a third of the thickness"))
-		case d.AtLeast(ShallowSpall):
+		case d.AtLeast(shallowSpall):
 			f.add(Spalled, Plan, d.Length.Text(c.Units)+" of concrete is gone", practice("1/4 in"))
 		default:
 			f.add(Spalled, Watch, "the surface is lost to "+d.Length.Text(c.Units), practice("1/4 in"))
@@ -189,9 +189,9 @@ func (f *finder) concrete() {
 	if w := c.CrackWidth; w.Taken && w.Length > 0 {
 		in := manway.Citation{Source: aci224R, Place: "Table 4.1, in soil: 0.012 in"}
 		switch {
-		case w.AtLeast(OpenCrack):
+		case w.AtLeast(openCrack):
 			f.add(Cracked, Soon, "a crack is open by 1/8 in or more", practice("1/8 in"))
-		case w.AtLeast(CrackInSoil):
+		case w.AtLeast(crackInSoil):
 			f.add(Cracked, Plan, "a crack is wider than 0.012 in (0.3 mm)", in)
 		default:
 			f.add(Cracked, Watch, "a hairline crack", in)
@@ -203,18 +203,18 @@ func (f *finder) concrete() {
 func (f *finder) place() {
 	c := f.c
 	switch {
-	case c.CoverDepth.AtLeast(RiserFrom + manway.Millimetre/100):
+	case c.CoverDepth.AtLeast(riserFrom + manway.Millimetre/100):
 		f.add(TooDeep, Plan, "the cover lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than 12 in", manway.Citation{Source: texas285Old, Place: "285.38(d)"})
-	case c.CoverDepth.AtLeast(FoundWithin + manway.Millimetre/100):
+	case c.CoverDepth.AtLeast(foundWithin + manway.Millimetre/100):
 		f.add(TooDeep, Plan, "the cover lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than 6 in", manway.Citation{Source: carolina130A, Place: "(b)"})
 	}
 	switch {
-	case c.Settled.AtLeast(NoticedSinking):
+	case c.Settled.AtLeast(noticedSinking):
 		f.add(Settled, Soon, "riser or cover has sunk or tilted by "+c.Settled.Length.Text(c.Units), practice("1 in"))
 	case c.Settled.Taken && c.Settled.Length > 0:
 		f.add(Settled, Watch, "riser or cover has sunk or tilted by "+c.Settled.Length.Text(c.Units), practice("1 in"))
 	}
-	if c.Size.Below(LeastOpening) {
+	if c.Size.Below(leastOpening) {
 		f.add(AccessTooSmall, Plan, "the opening of "+c.Size.Length.Text(c.Units)+" is less than 18 in", manway.Citation{Source: oregon340, Place: "0025(2)"})
 	}
 	switch {

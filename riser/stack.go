@@ -61,8 +61,8 @@ type Stacks struct {
 	Cautions manway.Cautions
 }
 
-// BestStacks is how many stacks are listed.
-const BestStacks = 20
+// bestStacks is how many stacks are listed.
+const bestStacks = 20
 
 // StackOf finds the best stacks of rings between a roof and grade, exactly: the
 // stacks with the fewest joints come first, then the lightest, then the
@@ -93,7 +93,7 @@ func StackOf(rings []Ring, need Need) (Stacks, error) {
 	}
 	lo, hi := s.window()
 	var found []found
-	found, out.Feasible, out.AtLeast = s.run(lo, hi, BestStacks)
+	found, out.Feasible, out.AtLeast = s.run(lo, hi, bestStacks)
 	for _, f := range found {
 		out.Best = append(out.Best, s.stack(f))
 	}

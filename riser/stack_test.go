@@ -150,7 +150,7 @@ func TestStackAgainstEverything(t *testing.T) {
 			}
 			return 0
 		})
-		if len(got.Best) != min(len(want), BestStacks) {
+		if len(got.Best) != min(len(want), bestStacks) {
 			t.Fatalf("trial %d: listed %d of %d", trial, len(got.Best), len(want))
 		}
 		for i, b := range got.Best {

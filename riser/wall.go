@@ -84,9 +84,9 @@ type Press struct {
 	Cautions manway.Cautions
 }
 
-// FactorOnBuckling is the factor on the buckling pressure of a ring (Moser, p.
+// factorOnBuckling is the factor on the buckling pressure of a ring (Moser, p.
 // 113: 3.0 where cover is below twice the diameter).
-const FactorOnBuckling = 3.0
+const factorOnBuckling = 3.0
 
 // Press is what presses on the wall at a depth:
 //
@@ -144,7 +144,7 @@ func (w Wall) checks(p Press, reaction manway.Pressure) [2]manway.Check {
 	buckling := manway.Check{Name: "riser wall, buckling", Kind: manway.KindPressure, Combination: manway.Service,
 		Demand: float64(p.Earth + p.Water), Unfactored: float64(p.Earth + p.Water), Source: manway.Citation{Source: soil.Moser, Place: "pp. 111-113, factor 3.0"}}
 	if b, err := w.Buckling(reaction); err == nil {
-		buckling.Capacity = float64(max(b.Tube, b.Soil)) / FactorOnBuckling
+		buckling.Capacity = float64(max(b.Tube, b.Soil)) / factorOnBuckling
 	}
 	buckling = buckling.Judge()
 	if buckling.Status == manway.Fail && reaction == 0 {

@@ -34,25 +34,27 @@ type RoofCase struct {
 // Spall is a rectangle of the underside from which more has gone than Loss:
 // its centre as that of an Access, and how deep it is below the whole roof.
 type Spall struct {
-	Along, Across manway.Length
-	Length, Width manway.Length
-	Depth         manway.Length // beyond Loss
+	Along  manway.Length `json:"along"`
+	Across manway.Length `json:"across"`
+	Length manway.Length `json:"length"`
+	Width  manway.Length `json:"width"`
+	Depth  manway.Length `json:"depth"` // beyond Loss
 }
 
 // RoofLoad is what rests on a roof.
 type RoofLoad struct {
-	Cover   manway.Length   // soil over the roof, 0 to 20 ft
-	Wetness Wetness         // of the soil
-	Surface manway.Pressure // anything else spread over it, 0 to 2000 lb/ft2
-	Risers  []Riser         // standing round openings
+	Cover   manway.Length   `json:"cover"`   // soil over the roof, 0 to 20 ft
+	Wetness Wetness         `json:"wetness"` // of the soil
+	Surface manway.Pressure `json:"surface"` // anything else spread over it, 0 to 2000 lb/ft2
+	Risers  []Riser         `json:"risers"`  // standing round openings
 }
 
 // Riser is a ring stack standing on the roof round an opening, with its lid and
 // what lies on that. An opening without one carries the soil above it.
 type Riser struct {
-	Access int           // index in Spec.Access
-	Mass   manway.Mass   // all of it, 0 to 20,000 lb
-	Wall   manway.Length // of the ring; its middle presses half of it outside the opening; 0: on the edge
+	Access int           `json:"access"` // index in Spec.Access
+	Mass   manway.Mass   `json:"mass"`   // all of it, 0 to 20,000 lb
+	Wall   manway.Length `json:"wall"`   // of the ring; its middle presses half of it outside the opening; 0: on the edge
 }
 
 // Wetness is how wet the soil on a roof is. The zero value is unknown, which is

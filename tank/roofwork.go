@@ -21,15 +21,15 @@ func (PartitionStrength) Basis() []manway.Citation { return strengthBasis[:] }
 func (FloorStrength) Basis() []manway.Citation { return strengthBasis[:] }
 
 var strengthBasis = [...]manway.Citation{
-	{Source: Timoshenko, Place: "thin plates; moments for reinforcement after Wood and Armer (Concrete 2, 1968)"},
+	{Source: timoshenko, Place: "thin plates; moments for reinforcement after Wood and Armer (Concrete 2, 1968)"},
 	{Source: manway.ACI318_19, Place: "5.3, 14.5, 21.2, 22.3, 22.5, 22.6; chapter 27 and load tests are the way on"},
 	{Source: manway.AASHTOLRFD, Place: "3.6.1.2, 3.6.2.2, 3.11.6.4"},
 	{Source: manway.ASCE7_16, Place: "Table 4.3-1"},
 	{Source: soil.Das, Place: "chapter 13"},
 }
 
-// Timoshenko is the book of plates.
-var Timoshenko = &manway.Source{ID: "timoshenko-plates", Title: "Theory of Plates and Shells, 2nd ed.", Body: "Stephen P. Timoshenko and Sergius Woinowsky-Krieger, McGraw-Hill", Year: 1959}
+// timoshenko is the book of plates.
+var timoshenko = &manway.Source{ID: "timoshenko-plates", Title: "Theory of Plates and Shells, 2nd ed.", Body: "Stephen P. Timoshenko and Sergius Woinowsky-Krieger, McGraw-Hill", Year: 1959}
 
 // Text says the change in one sentence; it is empty where nothing is planned.
 func (c RoofChange) Text() string {

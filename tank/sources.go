@@ -8,29 +8,29 @@ import (
 
 // Sources of this package beside the shared ones.
 var (
-	// Jones is the source of the volumes of dished heads.
-	Jones = &manway.Source{ID: "jones-tank-volume", Title: "Calculating Tank Volume; Compute Fluid Volumes in Vertical Tanks", Body: "D. Jones, Chemical Processing", Year: 2003}
-	// SanJoaquin1999 is a permit calculation for a hold-down.
-	SanJoaquin1999 = &manway.Source{ID: "san-joaquin-1999", Title: "Permit file, tank hold-down calculation", Body: "San Joaquin County, California", Year: 1999}
-	// Burnett is a county sheet for anchoring tanks.
-	Burnett = &manway.Source{ID: "burnett-anchoring", Title: "Permit file, tank anchoring sheet", Body: "Burnett County, Wisconsin", Year: 2000}
-	// EM2100 is the stability manual of the Corps of Engineers.
-	EM2100 = &manway.Source{ID: "usace-em-2100", Title: "EM 1110-2-2100 Stability Analysis of Concrete Structures", Body: "US Army Corps of Engineers", Year: 2005}
+	// jones is the source of the volumes of dished heads.
+	jones = &manway.Source{ID: "jones-tank-volume", Title: "Calculating Tank Volume; Compute Fluid Volumes in Vertical Tanks", Body: "D. Jones, Chemical Processing", Year: 2003}
+	// sanJoaquin1999 is a permit calculation for a hold-down.
+	sanJoaquin1999 = &manway.Source{ID: "san-joaquin-1999", Title: "Permit file, tank hold-down calculation", Body: "San Joaquin County, California", Year: 1999}
+	// burnett is a county sheet for anchoring tanks.
+	burnett = &manway.Source{ID: "burnett-anchoring", Title: "Permit file, tank anchoring sheet", Body: "Burnett County, Wisconsin", Year: 2000}
+	// em2100 is the stability manual of the Corps of Engineers.
+	em2100 = &manway.Source{ID: "usace-em-2100", Title: "EM 1110-2-2100 Stability Analysis of Concrete Structures", Body: "US Army Corps of Engineers", Year: 2005}
 )
 
 // Factors of safety against flotation that are named in texts.
 var (
 	// SanJoaquinFactor is the minimum of a county's permit calculation.
-	SanJoaquinFactor = RequiredFactor{1.2, manway.Citation{Source: SanJoaquin1999, Place: "pages 6 and 8"}}
+	SanJoaquinFactor = RequiredFactor{1.2, manway.Citation{Source: sanJoaquin1999, Place: "pages 6 and 8"}}
 	// BurnettFactor multiplies the displaced water of a county's sheet.
-	BurnettFactor = RequiredFactor{1.5, manway.Citation{Source: Burnett, Place: "anchoring sheet"}}
+	BurnettFactor = RequiredFactor{1.5, manway.Citation{Source: burnett, Place: "anchoring sheet"}}
 )
 
 // Basis lists where the volumes come from.
 func (t *Tank) Basis() []manway.Citation {
 	return []manway.Citation{
 		{Source: manway.NISTHandbook44, Place: "Appendix C"},
-		{Source: Jones, Place: "horizontal tanks with dished heads"},
+		{Source: jones, Place: "horizontal tanks with dished heads"},
 	}
 }
 
@@ -44,8 +44,8 @@ func (s Shell) Basis() []manway.Citation {
 
 // Basis lists where the flotation balance comes from.
 func (f Flotation) Basis() []manway.Citation {
-	list := []manway.Citation{f.Required.Source, {Source: EM2100, Place: "chapter 3"}}
-	if f.Required.Source.Source != SanJoaquin1999 {
+	list := []manway.Citation{f.Required.Source, {Source: em2100, Place: "chapter 3"}}
+	if f.Required.Source.Source != sanJoaquin1999 {
 		list = append(list, SanJoaquinFactor.Source)
 	}
 	return list
@@ -53,7 +53,7 @@ func (f Flotation) Basis() []manway.Citation {
 
 // Basis lists where the flotation balance comes from that the level is found by.
 func (w WaterLimit) Basis() []manway.Citation {
-	return []manway.Citation{{Source: EM2100, Place: "chapter 3"}}
+	return []manway.Citation{{Source: em2100, Place: "chapter 3"}}
 }
 
 // Basis lists the texts of the rules that were asked.

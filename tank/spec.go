@@ -36,10 +36,12 @@ type Partition struct {
 // Access is an opening in the roof with its place: its centre from the inside
 // of the inlet end, and how far it stands off the tank's centre line.
 type Access struct {
-	Compartment   int // index, 0 at the inlet
-	Along, Across manway.Length
-	Diameter      manway.Length // of a round opening
-	Length, Width manway.Length // of a rectangular one, Length along the tank
+	Compartment int           `json:"compartment"` // index, 0 at the inlet
+	Along       manway.Length `json:"along"`
+	Across      manway.Length `json:"across"`
+	Diameter    manway.Length `json:"diameter"` // of a round opening
+	Length      manway.Length `json:"length"`   // of a rectangular one, along the tank
+	Width       manway.Length `json:"width"`
 }
 
 // Area is the plan area of the opening.

@@ -45,13 +45,13 @@ func (o *output) whole(in *input, f *gathered) {
 	o.cautions |= o.moves.Cautions
 	o.assumed |= o.moves.Assumed
 	o.bending, err = body.Bend(lid.BendCase{
-		Span: in.Span, Long: in.Long, Person: manway.Person{Mass: in.Person}, Steel: manway.Reinforcement(in.Steel),
+		Span: in.Span, Long: in.Long, Person: manway.Person{Mass: in.Person}, Steel: in.Steel,
 	})
 	f.keep("", err)
 	o.cautions |= o.bending.Cautions
 	o.assumed |= o.bending.Assumed
 	if in.Handle != nil {
-		o.handle, err = body.CheckHandle(lid.Handle(*in.Handle))
+		o.handle, err = body.CheckHandle(*in.Handle)
 		o.hasHandle = !f.keep("", err)
 		o.cautions |= o.handle.Cautions
 		o.assumed |= o.handle.Assumed

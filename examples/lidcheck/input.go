@@ -10,65 +10,36 @@ import (
 
 // input is one record: a lid and what is asked of it.
 type input struct {
-	ID             string        `json:"id"`
-	Units          manway.System `json:"units"` // of the text
-	Shape          lid.Shape     `json:"shape"`
-	Diameter       manway.Length `json:"diameter"`
-	BottomDiameter manway.Length `json:"bottom_diameter"`
-	Length         manway.Length `json:"length"`
-	Width          manway.Length `json:"width"`
-	BottomLength   manway.Length `json:"bottom_length"`
-	BottomWidth    manway.Length `json:"bottom_width"`
-	Thickness      manway.Length `json:"thickness"`
-	Flange         manway.Length `json:"flange"`
-	Loss           manway.Length `json:"loss"`
-	Recesses       []recess      `json:"recesses"`
-	Material       lid.Material  `json:"material"`
-	Concrete       concrete      `json:"concrete"`
-	Moisture       lid.Moisture  `json:"moisture"`
-	Absorption     float64       `json:"absorption"`
-	Measured       manway.Mass   `json:"measured"`
-	Pieces         int           `json:"pieces"`
-	Overburden     overburden    `json:"overburden"`
-	Seat           seat          `json:"seat"`
-	Crew           crew          `json:"crew"`
-	Bond           manway.Force  `json:"bond"`
-	Bar            bar           `json:"bar"`
-	HandHeight     manway.Length `json:"hand_height"`
-	Slings         slings        `json:"slings"`
-	Below          manway.Length `json:"below"`
-	Edition        lid.Edition   `json:"edition"`
-	Grip           lid.Grip      `json:"grip"`
-	Outside        lid.Outside   `json:"outside"`
-	Span           manway.Length `json:"span"`
-	Long           manway.Length `json:"long"`
-	Person         manway.Mass   `json:"person"`
-	Steel          steel         `json:"steel"`
-	Handle         *handle       `json:"handle"`
-	Guard          *guard        `json:"guard"`
-	Rules          []string      `json:"rules"` // codes; empty: all
-	Lift           *lift         `json:"lift"`
-	Air            *air          `json:"air"`
-	FailsAt        *manway.Force `json:"fails_at"`
-	Team           *team         `json:"team"`
-	Tasks          []task        `json:"tasks"`
-	Work           *work         `json:"work"`
-	Filter         *filter       `json:"filter"`
-	Hand           *hand         `json:"hand"`
-	SidePull       *sidePull     `json:"side_pull"`
-}
-
-type recess struct {
-	Diameter manway.Length `json:"diameter"`
-	Length   manway.Length `json:"length"`
-	Width    manway.Length `json:"width"`
-	Depth    manway.Length `json:"depth"`
-	Count    int           `json:"count"`
-}
-
-type concrete struct {
-	Strength manway.Pressure `json:"strength"`
-	Density  manway.Density  `json:"density"`
+	ID    string        `json:"id"`
+	Units manway.System `json:"units"` // of the text
+	lid.Lid
+	Overburden overburden           `json:"overburden"` // flat, in place of the lid's
+	Seat       seat                 `json:"seat"`
+	Crew       lid.Crew             `json:"crew"`
+	Bond       manway.Force         `json:"bond"`
+	Bar        lid.Bar              `json:"bar"`
+	HandHeight manway.Length        `json:"hand_height"`
+	Slings     lid.Slings           `json:"slings"`
+	Below      manway.Length        `json:"below"`
+	Edition    lid.Edition          `json:"edition"`
+	Grip       lid.Grip             `json:"grip"`
+	Outside    lid.Outside          `json:"outside"`
+	Span       manway.Length        `json:"span"`
+	Long       manway.Length        `json:"long"`
+	Person     manway.Mass          `json:"person"`
+	Steel      manway.Reinforcement `json:"steel"`
+	Handle     *lid.Handle          `json:"handle"`
+	Guard      *guard               `json:"guard"`
+	Rules      []string             `json:"rules"` // codes; empty: all
+	Lift       *lift                `json:"lift"`
+	Air        *air                 `json:"air"`
+	FailsAt    *manway.Force        `json:"fails_at"`
+	Team       *team                `json:"team"`
+	Tasks      []task               `json:"tasks"`
+	Work       *work                `json:"work"`
+	Filter     *filter              `json:"filter"`
+	Hand       *hand                `json:"hand"`
+	SidePull   *lid.SidePull        `json:"side_pull"`
 }
 
 type overburden struct {
@@ -86,49 +57,7 @@ type seat struct {
 	FrictionLow  float64        `json:"friction_low"`
 	FrictionHigh float64        `json:"friction_high"`
 	DrivenBy     manway.Mass    `json:"driven_by"`
-	Chips        []chip         `json:"chips"`
-}
-
-type chip struct {
-	Along  manway.Length `json:"along"`
-	In     manway.Length `json:"in"`
-	Height manway.Length `json:"height"`
-}
-
-type crew struct {
-	People int         `json:"people"`
-	Limit  manway.Mass `json:"limit"`
-}
-
-type bar struct {
-	LoadArm   manway.Length `json:"load_arm"`
-	EffortArm manway.Length `json:"effort_arm"`
-}
-
-type slings struct {
-	Legs int          `json:"legs"`
-	Lean manway.Angle `json:"lean"`
-}
-
-type steel struct {
-	State    manway.SteelState `json:"state"`
-	Diameter manway.Length     `json:"diameter"`
-	Spacing  manway.Length     `json:"spacing"`
-	Cover    manway.Length     `json:"cover"`
-	Yield    manway.Pressure   `json:"yield"`
-}
-
-type handle struct {
-	State     lid.HandleState `json:"state"`
-	Waist     manway.Length   `json:"waist"`
-	AsMade    manway.Length   `json:"as_made"`
-	Legs      int             `json:"legs"`
-	Spacing   manway.Length   `json:"spacing"`
-	Embedment manway.Length   `json:"embedment"`
-	Edge      manway.Length   `json:"edge"`
-	Yield     manway.Pressure `json:"yield"`
-	Tensile   manway.Pressure `json:"tensile"`
-	Load      manway.Force    `json:"load"`
+	Chips        []lid.Chip     `json:"chips"`
 }
 
 type guard struct {
@@ -192,12 +121,6 @@ type filter struct {
 type hand struct {
 	Exertion lid.Exertion  `json:"exertion"`
 	Height   manway.Length `json:"height"`
-}
-
-type sidePull struct {
-	Side  manway.Force  `json:"side"`
-	Span  manway.Length `json:"span"`
-	Moved manway.Length `json:"moved"`
 }
 
 // flags declares the flags of one lid.

@@ -64,9 +64,7 @@ func (in *input) whole() (output, error) {
 func computeTank(r *tankRecord) (*tankOutput, error) {
 	spec, faults := r.Spec()
 	spec.Material, spec.OutletInvert = r.Material, r.OutletInvert
-	for _, a := range r.Access {
-		spec.Access = append(spec.Access, tank.Access{Compartment: a.Compartment, Along: a.Along, Across: a.Across, Diameter: a.Diameter, Length: a.Length, Width: a.Width})
-	}
+	spec.Access = r.Access
 	t, faults := tankinput.New(spec, faults)
 	if len(faults) > 0 {
 		return nil, underTank(faults)
@@ -130,15 +128,8 @@ func roof(r *tankRecord, t *tank.Tank, out *tankOutput) error {
 		p = &roofPart{}
 	}
 	c := tank.RoofCase{
-		Concrete: r.Concrete.of(), Steel: p.Steel.of(), Loss: p.Loss, Contact: p.Contact, Joints: p.Joints, Soil: r.Soil.of(),
-		Now: p.Now.of(), Person: manway.Person{Mass: p.Person}, Wheels: wheelsOf(p.Wheels),
-	}
-	for _, s := range p.Spalls {
-		c.Spalls = append(c.Spalls, tank.Spall(s))
-	}
-	if p.Planned != nil {
-		planned := p.Planned.of()
-		c.Planned = &planned
+		Concrete: r.Concrete, Steel: p.Steel.of(), Loss: p.Loss, Spalls: p.Spalls, Contact: p.Contact, Joints: p.Joints, Soil: r.Soil,
+		Now: p.Now, Planned: p.Planned, Person: manway.Person{Mass: p.Person}, Wheels: wheelsOf(p.Wheels),
 	}
 	s, err := t.Roof(c)
 	if err != nil {
@@ -176,7 +167,7 @@ func walls(r *tankRecord, t *tank.Tank, out *tankOutput) error {
 		p = &wallPart{}
 	}
 	s, err := t.Wall(tank.WallCase{
-		Concrete: r.Concrete.of(), Steel: p.Steel.of(), Loss: p.Loss, TopHeld: p.TopHeld, Braced: p.Braced, Cover: r.cover(), Soil: r.Soil.of(),
+		Concrete: r.Concrete, Steel: p.Steel.of(), Loss: p.Loss, TopHeld: p.TopHeld, Braced: p.Braced, Cover: r.cover(), Soil: r.Soil,
 		Groundwater: r.Groundwater, Liquid: r.Liquid, Vehicle: tank.Vehicle{Distance: p.Distance, Towards: p.Towards},
 	})
 	if err != nil {
@@ -214,7 +205,7 @@ func partitions(r *tankRecord, t *tank.Tank, out *tankOutput) error {
 		p = &partitionPart{}
 	}
 	for i := range t.Spec.Partitions {
-		s, err := t.Partition(tank.PartitionCase{Partition: i, Concrete: r.Concrete.of(), Steel: p.Steel.of(), Loss: p.Loss, Liquid: r.Liquid})
+		s, err := t.Partition(tank.PartitionCase{Partition: i, Concrete: r.Concrete, Steel: p.Steel.of(), Loss: p.Loss, Liquid: r.Liquid})
 		if err != nil {
 			return under("judge.partitions", err)
 		}
@@ -236,7 +227,7 @@ func floor(r *tankRecord, t *tank.Tank, out *tankOutput) error {
 		}
 		p = &floorPart{}
 	}
-	s, err := t.Floor(tank.FloorCase{Concrete: r.Concrete.of(), Steel: p.Steel.of(), Loss: p.Loss, Cover: r.cover(), Groundwater: r.Groundwater})
+	s, err := t.Floor(tank.FloorCase{Concrete: r.Concrete, Steel: p.Steel.of(), Loss: p.Loss, Cover: r.cover(), Groundwater: r.Groundwater})
 	if err != nil {
 		return under("judge.floor", err)
 	}
@@ -248,19 +239,13 @@ func floor(r *tankRecord, t *tank.Tank, out *tankOutput) error {
 func lids(r *tankRecord, _ *tank.Tank, out *tankOutput) error {
 	var faults manway.InputErrors
 	for i, p := range r.Lids {
-		l := lid.Lid{
-			Shape: p.Shape, Diameter: p.Diameter, BottomDiameter: p.BottomDiameter, Length: p.Length, Width: p.Width, BottomLength: p.BottomLength,
-			BottomWidth: p.BottomWidth, Thickness: p.Thickness, Flange: p.Flange, Loss: p.Loss, Moisture: p.Moisture, Pieces: p.Pieces, Concrete: r.Concrete.of(),
-		}
-		if p.Concrete != nil {
-			l.Concrete = p.Concrete.of()
+		l := p.Lid
+		if l.Concrete == (manway.Concrete{}) {
+			l.Concrete = r.Concrete
 		}
 		c := lid.StrengthCase{
-			Seat: lid.Seat{Fit: p.Fit, Opening: p.Opening, OpeningLong: p.OpeningLong}, Steel: p.Steel.of(), Person: manway.Person{Mass: p.Person},
+			Seat: lid.Seat{Fit: p.Fit, Opening: p.Opening, OpeningLong: p.OpeningLong, Chips: p.Chips}, Steel: p.Steel, Person: manway.Person{Mass: p.Person},
 			People: p.People, Gear: p.Gear, Fall: p.Fall, Wheels: wheelsOf(p.Wheels),
-		}
-		for _, chip := range p.Chips {
-			c.Seat.Chips = append(c.Seat.Chips, lid.Chip(chip))
 		}
 		s, err := l.Strength(c)
 		if err != nil {

@@ -18,9 +18,9 @@ type tankRecord struct {
 	tankinput.Tank
 	Material     tank.Material      `json:"material"`
 	OutletInvert manway.Length      `json:"outlet_invert"`
-	Access       []access           `json:"access"`
-	Concrete     concrete           `json:"concrete"`
-	Soil         soil               `json:"soil"`
+	Access       []tank.Access      `json:"access"`
+	Concrete     manway.Concrete    `json:"concrete"`
+	Soil         manway.Soil        `json:"soil"`
 	Groundwater  manway.Groundwater `json:"groundwater"`
 	Liquid       manway.Length      `json:"liquid"` // level of the full tank; 0: the outlet invert
 
@@ -36,56 +36,24 @@ type judge struct {
 	Floor      *floorPart     `json:"floor"`
 }
 
-type concrete struct {
-	Strength manway.Pressure `json:"strength"`
-	Density  manway.Density  `json:"density"`
-}
-
-type soil struct {
-	Moist     manway.Density `json:"moist"`
-	Saturated manway.Density `json:"saturated"`
-	Friction  manway.Angle   `json:"friction"`
-}
-
-type access struct {
-	Compartment int           `json:"compartment"`
-	Along       manway.Length `json:"along"`
-	Across      manway.Length `json:"across"`
-	Diameter    manway.Length `json:"diameter"`
-	Length      manway.Length `json:"length"`
-	Width       manway.Length `json:"width"`
-}
-
-type steel struct {
-	State    manway.SteelState `json:"state"`
-	Diameter manway.Length     `json:"diameter"`
-	Spacing  manway.Length     `json:"spacing"`
-	Cover    manway.Length     `json:"cover"`
-	Yield    manway.Pressure   `json:"yield"`
-}
-
-func (s *steel) of() manway.Reinforcement {
-	if s == nil {
-		return manway.Reinforcement{}
-	}
-	return manway.Reinforcement{State: s.State, Diameter: s.Diameter, Spacing: s.Spacing, Cover: s.Cover, Yield: s.Yield}
-}
-
 // faces is the steel of a member: one mesh the same both ways at a face, or two
 // directions of bars.
 type faces struct {
-	Inside        *steel `json:"inside"` // underside of the roof, upper side of the floor
-	InsideAcross  *steel `json:"inside_across"`
-	Outside       *steel `json:"outside"`
-	OutsideAcross *steel `json:"outside_across"`
+	Inside        *manway.Reinforcement `json:"inside"` // underside of the roof, upper side of the floor
+	InsideAcross  *manway.Reinforcement `json:"inside_across"`
+	Outside       *manway.Reinforcement `json:"outside"`
+	OutsideAcross *manway.Reinforcement `json:"outside_across"`
 }
 
 func (f *faces) of() tank.Steel {
-	layer := func(along, across *steel) tank.Layer {
-		if across == nil {
-			across = along
+	layer := func(along, across *manway.Reinforcement) (l tank.Layer) {
+		if along != nil {
+			l = tank.Mesh(*along)
 		}
-		return tank.Layer{Along: along.of(), Across: across.of()}
+		if across != nil {
+			l.Across = *across
+		}
+		return l
 	}
 	return tank.Steel{Inside: layer(f.Inside, f.InsideAcross), Outside: layer(f.Outside, f.OutsideAcross)}
 }
@@ -93,34 +61,13 @@ func (f *faces) of() tank.Steel {
 type roofPart struct {
 	Steel   faces           `json:"steel"`
 	Loss    manway.Length   `json:"loss"`
-	Spalls  []spall         `json:"spalls"`
+	Spalls  []tank.Spall    `json:"spalls"`
 	Contact []bool          `json:"contact"`
 	Joints  []manway.Length `json:"joints"`
-	Now     roofLoad        `json:"now"`
-	Planned *roofLoad       `json:"planned"`
+	Now     tank.RoofLoad   `json:"now"`
+	Planned *tank.RoofLoad  `json:"planned"`
 	Person  manway.Mass     `json:"person"`
 	Wheels  []wheel         `json:"wheels"`
-}
-
-type spall struct {
-	Along  manway.Length `json:"along"`
-	Across manway.Length `json:"across"`
-	Length manway.Length `json:"length"`
-	Width  manway.Length `json:"width"`
-	Depth  manway.Length `json:"depth"`
-}
-
-type roofLoad struct {
-	Cover   manway.Length   `json:"cover"`
-	Wetness tank.Wetness    `json:"wetness"`
-	Surface manway.Pressure `json:"surface"`
-	Risers  []riser         `json:"risers"`
-}
-
-type riser struct {
-	Access int           `json:"access"`
-	Mass   manway.Mass   `json:"mass"`
-	Wall   manway.Length `json:"wall"`
 }
 
 type wheel struct {
@@ -150,53 +97,21 @@ type floorPart struct {
 	Loss  manway.Length `json:"loss"`
 }
 
+// lidPart is a lid and what may come on it. Concrete that is not given is the
+// tank's.
 type lidPart struct {
-	Name           string        `json:"name"`
-	Shape          lid.Shape     `json:"shape"`
-	Diameter       manway.Length `json:"diameter"`
-	BottomDiameter manway.Length `json:"bottom_diameter"`
-	Length         manway.Length `json:"length"`
-	Width          manway.Length `json:"width"`
-	BottomLength   manway.Length `json:"bottom_length"`
-	BottomWidth    manway.Length `json:"bottom_width"`
-	Thickness      manway.Length `json:"thickness"`
-	Flange         manway.Length `json:"flange"`
-	Loss           manway.Length `json:"loss"`
-	Moisture       lid.Moisture  `json:"moisture"`
-	Pieces         int           `json:"pieces"`
-	Concrete       *concrete     `json:"concrete"` // not given: the tank's
-	Steel          *steel        `json:"steel"`
-	Fit            lid.Fit       `json:"fit"`
-	Opening        manway.Length `json:"opening"`
-	OpeningLong    manway.Length `json:"opening_long"`
-	Chips          []chip        `json:"chips"`
-	Person         manway.Mass   `json:"person"`
-	People         int           `json:"people"`
-	Gear           manway.Mass   `json:"gear"`
-	Fall           manway.Length `json:"fall"`
-	Wheels         []wheel       `json:"wheels"`
-}
-
-type chip struct {
-	Along  manway.Length `json:"along"`
-	In     manway.Length `json:"in"`
-	Height manway.Length `json:"height"`
-}
-
-func (c concrete) of() manway.Concrete {
-	return manway.Concrete{Strength: c.Strength, Density: c.Density}
-}
-
-func (s soil) of() manway.Soil {
-	return manway.Soil{Moist: s.Moist, Saturated: s.Saturated, Friction: s.Friction}
-}
-
-func (l *roofLoad) of() tank.RoofLoad {
-	out := tank.RoofLoad{Cover: l.Cover, Wetness: l.Wetness, Surface: l.Surface}
-	for _, r := range l.Risers {
-		out.Risers = append(out.Risers, tank.Riser{Access: r.Access, Mass: r.Mass, Wall: r.Wall})
-	}
-	return out
+	Name string `json:"name"`
+	lid.Lid
+	Steel       manway.Reinforcement `json:"steel"`
+	Fit         lid.Fit              `json:"fit"`
+	Opening     manway.Length        `json:"opening"`
+	OpeningLong manway.Length        `json:"opening_long"`
+	Chips       []lid.Chip           `json:"chips"`
+	Person      manway.Mass          `json:"person"`
+	People      int                  `json:"people"`
+	Gear        manway.Mass          `json:"gear"`
+	Fall        manway.Length        `json:"fall"`
+	Wheels      []wheel              `json:"wheels"`
 }
 
 func wheelsOf(list []wheel) (out []manway.Wheel) {
@@ -214,7 +129,7 @@ func wheelsOf(list []wheel) (out []manway.Wheel) {
 // whole is a tank from flags: one mesh and one loss for all its parts.
 type whole struct {
 	tankRecord
-	Mesh           *steel
+	Mesh           *manway.Reinforcement
 	Cover, Planned manway.Length
 	Loss           manway.Length
 }
@@ -227,11 +142,11 @@ func (w *whole) record() *tankRecord {
 	r := w.tankRecord
 	f := faces{Inside: w.Mesh}
 	r.Judge = judge{
-		Roof:  &roofPart{Steel: f, Loss: w.Loss, Now: roofLoad{Cover: w.Cover}},
+		Roof:  &roofPart{Steel: f, Loss: w.Loss, Now: tank.RoofLoad{Cover: w.Cover}},
 		Walls: &wallPart{Steel: f, Loss: w.Loss}, Partitions: &partitionPart{Steel: f}, Floor: &floorPart{Steel: f},
 	}
 	if w.Planned > 0 {
-		r.Judge.Roof.Planned = &roofLoad{Cover: w.Planned}
+		r.Judge.Roof.Planned = &tank.RoofLoad{Cover: w.Planned}
 	}
 	return &r
 }

@@ -47,7 +47,7 @@
 // the wheel of a mower, pickup or truck that may come as near as away.
 //
 // Condition. seen holds what was observed; what is left out was not seen, and
-// the answer lists it. Answers are yes, no, not seen; handle is sound, rusted,
+// the answer lists it. Answers are yes, no, unknown; handle is sound, rusted,
 // loose or missing; cover_strength and roof_strength are pass, fail, not shown
 // or not judged. site holds what the scope of remedies needs. gap, an open
 // joint, or seen.joint_gap, is reckoned as a leak, against design_flow.

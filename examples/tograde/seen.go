@@ -4,36 +4,37 @@ import (
 	"strconv"
 
 	"manway.example/manway"
+	"manway.example/manway/lid"
 	"manway.example/manway/riser"
 )
 
 // seen is what was observed, see riser.Condition.
 type seen struct {
-	Missing       manway.Answer  `json:"missing"`
-	Size          manway.Reading `json:"size"`
-	CoverPresent  manway.Answer  `json:"cover_present"`
-	CoverDrops    manway.Answer  `json:"cover_drops"`
-	CoverCracked  manway.Answer  `json:"cover_cracked"`
-	CoverStrength status         `json:"cover_strength"`
-	CoverMass     manway.Mass    `json:"cover_mass"`
-	CrewLimit     manway.Mass    `json:"crew_limit"`
-	CoverDepth    manway.Reading `json:"cover_depth"`
-	Fastened      manway.Answer  `json:"fastened"`
-	Guard         manway.Answer  `json:"guard"`
-	Handle        riser.Handle   `json:"handle"`
-	RimGap        manway.Reading `json:"rim_gap"`
-	Bearing       manway.Reading `json:"bearing"`
-	JointSealed   manway.Answer  `json:"joint_sealed"`
-	JointGap      manway.Reading `json:"joint_gap"`
-	Roots         manway.Answer  `json:"roots"`
-	WaterStain    manway.Answer  `json:"water_stain"`
-	Odour         manway.Answer  `json:"odour"`
-	SpallDepth    manway.Reading `json:"spall_depth"`
-	Thickness     manway.Reading `json:"thickness"`
-	SteelExposed  manway.Answer  `json:"steel_exposed"`
-	CrackWidth    manway.Reading `json:"crack_width"`
-	Settled       manway.Reading `json:"settled"`
-	RoofStrength  status         `json:"roof_strength"`
+	Missing       manway.Answer   `json:"missing"`
+	Size          manway.Reading  `json:"size"`
+	CoverPresent  manway.Answer   `json:"cover_present"`
+	CoverDrops    manway.Answer   `json:"cover_drops"`
+	CoverCracked  manway.Answer   `json:"cover_cracked"`
+	CoverStrength status          `json:"cover_strength"`
+	CoverMass     manway.Mass     `json:"cover_mass"`
+	CrewLimit     manway.Mass     `json:"crew_limit"`
+	CoverDepth    manway.Reading  `json:"cover_depth"`
+	Fastened      manway.Answer   `json:"fastened"`
+	Guard         manway.Answer   `json:"guard"`
+	Handle        lid.HandleState `json:"handle"`
+	RimGap        manway.Reading  `json:"rim_gap"`
+	Bearing       manway.Reading  `json:"bearing"`
+	JointSealed   manway.Answer   `json:"joint_sealed"`
+	JointGap      manway.Reading  `json:"joint_gap"`
+	Roots         manway.Answer   `json:"roots"`
+	WaterStain    manway.Answer   `json:"water_stain"`
+	Odour         manway.Answer   `json:"odour"`
+	SpallDepth    manway.Reading  `json:"spall_depth"`
+	Thickness     manway.Reading  `json:"thickness"`
+	SteelExposed  manway.Answer   `json:"steel_exposed"`
+	CrackWidth    manway.Reading  `json:"crack_width"`
+	Settled       manway.Reading  `json:"settled"`
+	RoofStrength  status          `json:"roof_strength"`
 }
 
 // status is the outcome of a screening as a record says it.

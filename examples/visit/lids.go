@@ -5,7 +5,6 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/lid"
-	"manway.example/manway/riser"
 )
 
 // body is the lid in the terms of its own package.
@@ -43,7 +42,7 @@ func (v *Visit) liftLid(a Access, out *AccessAnswer) error {
 		Person: manway.Person{Mass: v.Survey.Crew.Heaviest},
 	})
 	faults.Under("Lid", err)
-	out.Handle, err = body.CheckHandle(lid.Handle{State: handleState(a.Seen.Handle), Waist: a.Lid.HandleWaist, AsMade: a.Lid.HandleBar})
+	out.Handle, err = body.CheckHandle(lid.Handle{State: a.Seen.Handle, Waist: a.Lid.HandleWaist, AsMade: a.Lid.HandleBar})
 	faults.Under("Lid", err)
 	out.Guard, err = body.CheckGuard(lid.Guard{
 		Opening: a.Opening, Depth: max(a.Cover-a.Riser.Height, 0), DepthKnown: true,
@@ -51,22 +50,6 @@ func (v *Visit) liftLid(a Access, out *AccessAnswer) error {
 	}, lid.GuardRules())
 	faults.Under("Lid", err)
 	return faults.Err()
-}
-
-// handleState is the state of a handle in the lid's own terms: what is rusted
-// counts as pitted until its waist is measured.
-func handleState(h riser.Handle) lid.HandleState {
-	switch h {
-	case riser.HandleSound:
-		return lid.HandleSound
-	case riser.HandleRusted:
-		return lid.HandlePitted
-	case riser.HandleLoose:
-		return lid.HandleLoose
-	case riser.HandleMissing:
-		return lid.HandleMissing
-	}
-	return lid.HandleUnknown
 }
 
 // least is the least width of the lid's top.

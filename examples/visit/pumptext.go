@@ -6,6 +6,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
+	"manway.example/manway/lid"
 	"manway.example/manway/riser"
 	"manway.example/manway/tank"
 )
@@ -84,7 +85,7 @@ func (v Visit) crewSection() Section {
 		found := hydraulics.LidFound{Name: a.Name, Depth: manway.Read(max(a.Cover-a.Riser.Height, 0))}
 		if r := v.Accesses[i]; r.HasLid {
 			found.Note = r.Moves.Weight.Heaviest.Text(v.Survey.Units)
-			if a.Seen.Handle != riser.HandleSound {
+			if a.Seen.Handle != lid.HandleSound {
 				found.Note += ", not by its handle"
 			}
 		}

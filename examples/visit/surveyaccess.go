@@ -100,7 +100,7 @@ type Riser struct {
 type Seen struct {
 	Remark
 	// The lid's handle.
-	Handle riser.Handle `json:"handle"`
+	Handle lid.HandleState `json:"handle"`
 	// It cannot be opened without a tool.
 	Fastened manway.Answer `json:"fastened"`
 	// Something below the lid holds a child.

@@ -65,12 +65,12 @@ func tanks() []calculation {
 func lids() []calculation {
 	l := lid.Lid{Shape: lid.Disc, Diameter: 24 * inch, Thickness: 3 * inch, Loss: 0.25 * inch, Concrete: strong}
 	plug := lid.Lid{Shape: lid.BevelledPlug, Diameter: 26 * inch, BottomDiameter: 24 * inch, Thickness: 4 * inch}
-	reach := lid.Reach{Horizontal: 23 * inch, Vertical: 15 * inch}
+	reach := lid.Hands{Horizontal: 23 * inch, Vertical: 15 * inch}
 	return []calculation{
 		{"lid.Weigh", of(plug.Weigh)},
 		{"lid.Sit", with(l.Sit, lid.Seat{Fit: lid.OnTop, Opening: 20 * inch})},
 		{"lid.Move", with(l.Move, lid.MoveCase{Seat: lid.Seat{Fit: lid.OnTop}, Crew: lid.Crew{People: 2, Limit: 50 * manway.Pound}})},
-		{"lid.Lift", of(lid.Lift{Load: 44 * manway.Pound, Origin: reach, Destination: lid.Reach{Horizontal: 20 * inch, Vertical: 40 * inch}, Control: true, Grip: lid.FairGrip}.Limit)},
+		{"lid.Lift", of(lid.Lift{Load: 44 * manway.Pound, Origin: reach, Destination: lid.Hands{Horizontal: 20 * inch, Vertical: 40 * inch}, Control: true, Grip: lid.FairGrip}.Limit)},
 		{"lid.Bend", with(l.Bend, lid.BendCase{})},
 		{"lid.Strength", with(l.Strength, lid.StrengthCase{Seat: lid.Seat{Fit: lid.OnTop, Opening: 20 * inch}, Steel: wires})},
 		{"lid.CheckHandle", with(l.CheckHandle, lid.Handle{State: lid.HandleSound, Waist: 0.4375 * inch, AsMade: 0.5 * inch})},
