@@ -60,7 +60,7 @@ func TestReadJSON(t *testing.T) {
 		Lid  Lid
 		Move MoveCase
 	}
-	err := json.Unmarshal([]byte(`{"lid":{"shape":"tapered slab","length":"30 in","width":"20 in","bottomLength":"28 in","bottomWidth":"18 in",
+	err := json.Unmarshal([]byte(`{"lid":{"shape":"tapered slab","length":"30 in","width":"20 in","bottom_length":"28 in","bottom_width":"18 in",
 		"thickness":"4 in","moisture":"soaked","recesses":[{"diameter":"2 in"}],"overburden":{"depth":"6 in"}},
 		"move":{"seat":{"fit":"bevel","gapKnown":true},"crew":{"people":2,"limit":"60 lb"},"outside":["kneeling"],"grip":"fair","edition":"metric"}}`), &got)
 	if err != nil {
