@@ -7,7 +7,6 @@ import (
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
 	"manway.example/manway/lid"
-	"manway.example/manway/riser"
 	"manway.example/manway/tank"
 )
 
