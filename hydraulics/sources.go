@@ -6,11 +6,11 @@ import "manway.example/manway"
 // result lists its own.
 func Basis() []manway.Citation {
 	return []manway.Citation{
-		{Source: ISO2533, Place: "sections 2.3 and 2.7, pressure of the air"},
-		{Source: EPANET22, Place: "Table 3.1, Hazen and Williams"},
-		{Source: Francis1883, Place: "weir with end contractions"},
-		{Source: Mancl1984, Place: "household table"},
-		{Source: USACEWetWell, Place: "chapter 7, wet wells"},
+		{Source: iso2533, Place: "sections 2.3 and 2.7, pressure of the air"},
+		{Source: epanet22, Place: "Table 3.1, Hazen and Williams"},
+		{Source: francis1883, Place: "weir with end contractions"},
+		{Source: mancl1984, Place: "household table"},
+		{Source: usaceWetWell, Place: "chapter 7, wet wells"},
 		{Source: manway.Practice, Place: "orifice, notch, draining, vacuum, truck gauge and loads, dates"},
 	}
 }
