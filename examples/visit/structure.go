@@ -33,10 +33,20 @@ func (v *Visit) roof() error { return v.roofUnder(nil, true) }
 func (v *Visit) roofUnderPerson() error { return v.roofUnder([]manway.Wheel{}, false) }
 
 func (v *Visit) roofUnder(wheels []manway.Wheel, plan bool) error {
+	c, err := v.roofCase(wheels, plan)
+	if err != nil {
+		return err
+	}
+	v.Roof, err = v.Tank.Roof(c)
+	return err
+}
+
+// roofCase is what the roof is screened for.
+func (v *Visit) roofCase(wheels []manway.Wheel, plan bool) (tank.RoofCase, error) {
 	t := v.Survey.Tank
 	v.RoofTried = RoofTried{}
 	if err := v.tryRoof(); err != nil {
-		return err
+		return tank.RoofCase{}, err
 	}
 	c := tank.RoofCase{
 		Concrete: t.concrete(), Steel: tank.Steel{Inside: tank.Mesh(v.RoofTried.counted(t.steel()))}, Loss: v.roofLoss(), Wheels: wheels,
@@ -51,7 +61,7 @@ func (v *Visit) roofUnder(wheels []manway.Wheel, plan bool) error {
 		r := v.Accesses[i]
 		mass, err := r.standing(a)
 		if err != nil {
-			return under("Accesses", i, err)
+			return tank.RoofCase{}, under("Accesses", i, err)
 		}
 		now := tank.Riser{Access: i, Mass: mass}
 		if a.Riser.Height > 0 {
@@ -66,9 +76,7 @@ func (v *Visit) roofUnder(wheels []manway.Wheel, plan bool) error {
 	if plan {
 		c.Planned = &planned
 	}
-	var err error
-	v.Roof, err = v.Tank.Roof(c)
-	return err
+	return c, nil
 }
 
 // standing is what stands on the roof at an access now: rings, taken as

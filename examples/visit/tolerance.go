@@ -11,6 +11,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/cost"
+	"manway.example/manway/tank"
 )
 
 // clone is the survey with lists of its own.
@@ -107,11 +108,8 @@ func (v *Visit) spread(prices cost.Book) error {
 	if len(followed) == 0 {
 		return nil
 	}
-	base, err := v.again(v.Survey, prices)
-	if err != nil {
-		return err
-	}
-	shifts := make([][2]map[string]float64, len(followed))
+	moved := make([][2]*Visit, len(followed))
+	roofs := make([][2]bool, len(followed))
 	var done sync.WaitGroup
 	for i, one := range followed {
 		for side, off := range [...]float64{-one.Off, one.Off} {
@@ -120,14 +118,26 @@ func (v *Visit) spread(prices cost.Book) error {
 				if err != nil {
 					return // refused with the survey
 				}
-				if other, err := v.again(s, prices); err == nil {
-					shifts[i][side] = other.byKey()
+				if other, roof, err := v.again(s, prices, false); err == nil {
+					moved[i][side], roofs[i][side] = &other, roof
 				}
 			})
 		}
 	}
 	done.Wait()
-	v.Spreads = base.figures()
+	base, _, err := v.again(v.Survey, prices, slices.ContainsFunc(roofs, func(r [2]bool) bool { return r[0] || r[1] }))
+	if err != nil {
+		return err
+	}
+	shifts := make([][2]map[string]float64, len(followed))
+	for i := range moved {
+		for side, other := range moved[i] {
+			if other != nil {
+				shifts[i][side] = other.byKey(roofs[i][side])
+			}
+		}
+	}
+	v.Spreads = base.figures(true)
 	for i := range v.Spreads {
 		v.Spreads[i].take(followed, shifts)
 	}
@@ -158,20 +168,67 @@ func (f *Spread) take(followed []Said, shifts [][2]map[string]float64) {
 }
 
 // again works the visit of another survey through the rooms, with the walls as
-// they were and the roof under a person only.
-func (v *Visit) again(s Survey, prices cost.Book) (Visit, error) {
+// they were. The roof is screened again, under a person only, where roof is asked
+// for or the other survey moves what the roof is screened for; it says whether.
+func (v *Visit) again(s Survey, prices cost.Book, roof bool) (Visit, bool, error) {
 	other, err := v.of(s)
 	if err != nil {
-		return Visit{}, err
+		return Visit{}, false, err
 	}
-	for _, step := range []func() error{
-		other.reachAll, other.roofUnderPerson, other.float, other.pump, other.judge, func() error { return other.price(prices) },
-	} {
-		if err := step(); err != nil {
-			return Visit{}, err
+	other.Roof, other.RoofTried = v.Roof, v.RoofTried
+	if err := other.reachAll(); err != nil {
+		return Visit{}, false, err
+	}
+	if !roof {
+		if roof, err = v.movesRoof(&other); err != nil {
+			return Visit{}, false, err
 		}
 	}
-	return other, nil
+	if roof {
+		if err := other.roofUnderPerson(); err != nil {
+			return Visit{}, false, err
+		}
+	}
+	for _, step := range []func() error{other.float, other.pump, other.judge, func() error { return other.price(prices) }} {
+		if err := step(); err != nil {
+			return Visit{}, false, err
+		}
+	}
+	return other, roof, nil
+}
+
+// restMoves is the change of all that rests on the roof, from risers and lids,
+// below which the roof is not screened again.
+const restMoves = 0.01
+
+// movesRoof reports whether another visit screens another roof: of other sizes,
+// concrete, steel or loss, under another soil, or under risers and lids that
+// change what rests on it by more than a hundredth.
+func (v *Visit) movesRoof(other *Visit) (bool, error) {
+	own := *v
+	a, err := own.roofCase(nil, false)
+	if err != nil {
+		return false, err
+	}
+	b, err := other.roofCase(nil, false)
+	if err != nil {
+		return false, err
+	}
+	rests := func(c *tank.RoofCase) (m manway.Mass) {
+		for _, r := range c.Now.Risers {
+			m += r.Mass
+		}
+		c.Now.Risers = nil
+		return m
+	}
+	change := rests(&b) - rests(&a)
+	before, after := v.Tank.Spec, other.Tank.Spec
+	before.OutletInvert, after.OutletInvert = 0, 0
+	if !reflect.DeepEqual(a, b) || !reflect.DeepEqual(before, after) {
+		return true, nil
+	}
+	now := v.Roof.Change.Now
+	return !(now > 0 && math.Abs(float64(change.Weight())) <= restMoves*float64(now)), nil
 }
 
 // of is the visit of another survey before its rooms, with the walls as they
@@ -185,17 +242,18 @@ func (v *Visit) of(s Survey) (Visit, error) {
 	return Visit{Survey: s, Tank: t, Walls: v.Walls}, err
 }
 
-// byKey is the figures of the visit by their keys.
-func (v *Visit) byKey() map[string]float64 {
+// byKey is the figures of the visit by their keys, with those of the roof where
+// it was screened again.
+func (v *Visit) byKey(roof bool) map[string]float64 {
 	all := map[string]float64{}
-	for _, f := range v.figures() {
+	for _, f := range v.figures(roof) {
 		all[f.Key] = f.Value
 	}
 	return all
 }
 
 // figures are the figures of the visit that a tolerance is followed to.
-func (v *Visit) figures() []Spread {
+func (v *Visit) figures(roof bool) []Spread {
 	full, _ := v.Tank.AtOutlet()
 	list := []Spread{
 		{Name: "Tank to the outlet", Key: "liquid_gal", Value: full.In(manway.Gallon)},
@@ -224,6 +282,9 @@ func (v *Visit) figures() []Spread {
 			}
 		}
 	}
+	if !roof {
+		return list
+	}
 	for _, c := range v.personOnRoof() {
 		if use, ok := c.Use(); ok && strings.Contains(c.Name, "bending") {
 			list = append(list, Spread{Name: "Roof, Use in " + c.Name, Key: "roof_" + slug(c.Name) + "_use", Value: use})
@@ -251,7 +312,7 @@ func (v Visit) spreadSection() Section {
 		}
 		unit := f.Key[strings.LastIndexByte(f.Key, '_')+1:]
 		number := func(key string, x float64) Cell {
-			return Cell{Key: key, Text: strconv.FormatFloat(x, 'g', 4, 64) + " " + unit, Number: x, Is: Number}
+			return Cell{Key: key, Text: inWords(x, unit, v.Survey.Units), Number: x, Is: Number}
 		}
 		t.Rows = append(t.Rows, []Cell{
 			words("figure", f.Name), number("value", f.Value), number("low", f.Low), number("high", f.High), {Text: v.Survey.called(f.Drives), Parts: []Cell{words("driven_by", f.Drives)}},
@@ -259,4 +320,23 @@ func (v Visit) spreadSection() Section {
 	}
 	s.Tables = []Table{t}
 	return s
+}
+
+// inWords is a figure of the unit that ends its key, for people.
+func inWords(x float64, unit string, sys manway.System) string {
+	switch unit {
+	case "gal":
+		return short((manway.Volume(x) * manway.Gallon).Text(sys))
+	case "lb":
+		return short((manway.Mass(x) * manway.Pound).Text(sys))
+	case "lbf":
+		return short((manway.Force(x) * manway.PoundForce).Text(sys))
+	case "in":
+		return (manway.Length(x) * manway.Inch).Text(sys)
+	case "use":
+		return strconv.FormatFloat(100*x, 'f', 0, 64) + " %"
+	case "factor":
+		return strconv.FormatFloat(x, 'f', 2, 64)
+	}
+	return grouped(strconv.FormatFloat(x, 'f', 2, 64)) + " " + strings.ToUpper(unit)
 }
