@@ -91,6 +91,11 @@ type Spread struct {
 // runs.
 const mostFollowed = 24
 
+// tolerances are the measurements that carry one.
+func (s Survey) tolerances() []Said {
+	return slices.DeleteFunc(slices.Clone(s.Said), func(one Said) bool { return one.Off <= 0 })
+}
+
 // spread re-runs the visit with every measurement moved by its tolerance, one
 // at a time, up and down:
 //
@@ -99,15 +104,11 @@ const mostFollowed = 24
 // as for independent errors. A move that the survey does not allow, such as a
 // lid thinner than its loss, counts as no shift.
 func (v *Visit) spread(prices cost.Book) error {
-	var followed []Said
-	for _, one := range v.Survey.Said {
-		if one.Off > 0 && len(followed) < mostFollowed {
-			followed = append(followed, one)
-		}
-	}
+	followed := v.Survey.tolerances()
 	if len(followed) == 0 {
 		return nil
 	}
+	followed = followed[:min(len(followed), mostFollowed)]
 	moved := make([][2]*Visit, len(followed))
 	roofs := make([][2]bool, len(followed))
 	var done sync.WaitGroup
@@ -304,6 +305,9 @@ func (v Visit) spreadSection() Section {
 	if len(v.Spreads) == 0 {
 		s.Unjudged = []string{`No measurement carries a tolerance, such as "41 in ± 1 in" or "about 41 in".`}
 		return s
+	}
+	if n := len(v.Survey.tolerances()); n > mostFollowed {
+		s.Unjudged = append(s.Unjudged, fmt.Sprintf("Of %d tolerances the first %d are followed.", n, mostFollowed))
 	}
 	t := Table{ID: "figures", Columns: []string{"Figure", "As measured", "Low", "High", "Driven by"}}
 	for _, f := range v.Spreads {
