@@ -6,6 +6,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
+	"manway.example/manway/internal/limit"
 	"manway.example/manway/tank"
 )
 
@@ -192,4 +193,21 @@ func TestLevelInTheRiser(t *testing.T) {
 			t.Errorf("a level of %v under a roof at %v: in the riser %v, from %v", d.level, height, got.InRiser, got.From)
 		}
 	}
+}
+
+// Limits of pumps, suction, dividers and holding tanks.
+func TestLimitsOfPumping(t *testing.T) {
+	const gpm = manway.GallonPerMinute
+	cycle := func(pump manway.Flow) error { _, err := hydraulics.CycleTime(manway.Gallon, pump, 0.05*gpm); return err }
+	limit.Check(t, gpm, cycle, limit.Between("Pump", 0.1*gpm, 10000*gpm))
+	s := hydraulics.Suction{Temperature: 288.15 * manway.Kelvin, Vacuum: 20 * manway.InchMercury, Lift: 9 * manway.Foot, UsualRate: 50 * gpm,
+		Hose: hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100 * manway.Foot, Fittings: 1.5}}
+	pull := func(s hydraulics.Suction) error { _, err := s.Pull(); return err }
+	limit.Check(t, s, pull, limit.Between("UsualRate", 0, 10000*gpm), limit.Between("Vacuum", manway.InchMercury, 30*manway.InchMercury),
+		limit.Between("Lift", 0, 60*manway.Foot))
+	c := twoCompartments(t, boxTank(t, 1))
+	c.Dividers = []hydraulics.Divider{{Port: manway.Read(12 * manway.Inch), Judged: true, Difference: manway.Foot}}
+	limit.Check(t, c, hydraulics.Case.Validate, limit.Between("Dividers[0].Difference", 0, 30*manway.Foot), limit.Between("Outlet", 6*manway.Inch, 30*manway.Foot))
+	held := func(v manway.Volume) error { _, err := hydraulics.HoldingTank(0, v); return err }
+	limit.Check(t, 2000*manway.Gallon, held, limit.Between("Capacity", 10*manway.Gallon, 1e6*manway.Gallon))
 }
