@@ -198,7 +198,10 @@ func TestLevelInTheRiser(t *testing.T) {
 // Limits of pumps, suction, dividers and holding tanks.
 func TestLimitsOfPumping(t *testing.T) {
 	const gpm = manway.GallonPerMinute
-	cycle := func(pump manway.Flow) error { _, err := hydraulics.CycleTime(manway.Gallon, pump, 0.05*gpm); return err }
+	cycle := func(pump manway.Flow) error {
+		_, err := hydraulics.CycleTime(manway.Gallon, pump, 0.05*gpm)
+		return err
+	}
 	limit.Check(t, gpm, cycle, limit.Between("Pump", 0.1*gpm, 10000*gpm))
 	s := hydraulics.Suction{Temperature: 288.15 * manway.Kelvin, Vacuum: 20 * manway.InchMercury, Lift: 9 * manway.Foot, UsualRate: 50 * gpm,
 		Hose: hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100 * manway.Foot, Fittings: 1.5}}
