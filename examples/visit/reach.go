@@ -46,16 +46,22 @@ var usualStrip = riser.Strip{Width: 1 * manway.Inch, Height: 1 * manway.Inch, Ro
 // reachAll works out reach, rings, joint, dig and lid of every access.
 func (v *Visit) reachAll() error {
 	for i, a := range v.Survey.Accesses {
-		answer, err := v.reach(a)
+		answer, err := v.access(a)
 		if err != nil {
-			return under("Accesses", i, err)
-		}
-		if err := v.liftLid(a, &answer); err != nil {
 			return under("Accesses", i, err)
 		}
 		v.Accesses = append(v.Accesses, answer)
 	}
 	return nil
+}
+
+// access is one access reached and its lid lifted.
+func (v *Visit) access(a Access) (AccessAnswer, error) {
+	answer, err := v.reach(a)
+	if err == nil {
+		err = v.liftLid(a, &answer)
+	}
+	return answer, err
 }
 
 func (v *Visit) reach(a Access) (AccessAnswer, error) {

@@ -150,6 +150,19 @@ func (v *Visit) horizon(currency cost.Currency) cost.Horizon {
 
 // price prices every remedy by the book and compares those of the riser.
 func (v *Visit) price(book cost.Book) error {
+	if err := v.estimates(book); err != nil {
+		return err
+	}
+	for i := range v.Options.Accesses {
+		if err := v.compare(&v.Options.Accesses[i]); err != nil {
+			return under("Accesses", i, err)
+		}
+	}
+	return nil
+}
+
+// estimates prices every remedy by the book.
+func (v *Visit) estimates(book cost.Book) error {
 	all := book.Prices()
 	v.Options.Currency = "USD"
 	if v.Options.HasBook = len(all) > 0; v.Options.HasBook {
@@ -199,7 +212,6 @@ func (v *Visit) estimate(title string, lines []cost.Line, book cost.Book) (cost.
 
 func (v *Visit) priceAccess(remedies []riser.Remedy, book cost.Book) (AccessOptions, error) {
 	var out AccessOptions
-	var options []cost.Option
 	for _, r := range remedies {
 		if wanted := v.Survey.Money.Remedies; len(wanted) > 0 && !slices.Contains(wanted, r.Kind) {
 			continue
@@ -213,18 +225,27 @@ func (v *Visit) priceAccess(remedies []riser.Remedy, book cost.Book) (AccessOpti
 			return out, err
 		}
 		out.Priced = append(out.Priced, PricedRemedy{r, estimate})
-		if slices.Contains(forRiser, r.Kind) && r.RuledOut == "" && len(r.Unscoped) == 0 && estimate.Complete && r.Life.Low > 0 {
+	}
+	return out, nil
+}
+
+// compare sets the remedies of the riser that are priced whole side by side over
+// the years.
+func (v *Visit) compare(out *AccessOptions) error {
+	var options []cost.Option
+	for _, p := range out.Priced {
+		if slices.Contains(forRiser, p.Kind) && p.RuledOut == "" && len(p.Unscoped) == 0 && p.Estimate.Complete && p.Life.Low > 0 {
 			options = append(options, cost.Option{
-				ID: string(r.Kind), Title: r.Title, First: estimate.Total,
-				Life: cost.Lives{Good: r.Life.High.In(manway.Year), Usual: r.Life.Usual.In(manway.Year), Bad: r.Life.Low.In(manway.Year)},
+				ID: string(p.Kind), Title: p.Title, First: p.Estimate.Total,
+				Life: cost.Lives{Good: p.Life.High.In(manway.Year), Usual: p.Life.Usual.In(manway.Year), Bad: p.Life.Low.In(manway.Year)},
 			})
 		}
 	}
 	if len(options) < 2 {
-		return out, nil
+		return nil
 	}
 	var err error
 	out.Comparison, err = cost.Compare(options, v.horizon(v.Options.Currency))
 	out.Compared = err == nil
-	return out, err
+	return err
 }

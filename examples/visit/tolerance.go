@@ -119,16 +119,18 @@ func (v *Visit) spread(prices cost.Book) error {
 				if err != nil {
 					return // refused with the survey
 				}
-				if other, roof, err := v.again(s, prices, false); err == nil {
+				if other, roof, err := v.again(s, prices, one.Path); err == nil {
 					moved[i][side], roofs[i][side] = &other, roof
 				}
 			})
 		}
 	}
 	done.Wait()
-	base, _, err := v.again(v.Survey, prices, slices.ContainsFunc(roofs, func(r [2]bool) bool { return r[0] || r[1] }))
-	if err != nil {
-		return err
+	base := *v
+	if slices.ContainsFunc(roofs, func(r [2]bool) bool { return r[0] || r[1] }) {
+		if err := base.roofUnderPerson(); err != nil {
+			return err
+		}
 	}
 	shifts := make([][2]map[string]float64, len(followed))
 	for i := range moved {
@@ -168,34 +170,47 @@ func (f *Spread) take(followed []Said, shifts [][2]map[string]float64) {
 	f.Low, f.High = f.Value-math.Sqrt(down), f.Value+math.Sqrt(up)
 }
 
-// again works the visit of another survey through the rooms, with the walls as
-// they were. The roof is screened again, under a person only, where roof is asked
-// for or the other survey moves what the roof is screened for; it says whether.
-func (v *Visit) again(s Survey, prices cost.Book, roof bool) (Visit, bool, error) {
-	other, err := v.of(s)
-	if err != nil {
-		return Visit{}, false, err
+// again works the visit of another survey, which differs in the measurement at a
+// path, through the rooms that it has to do with: the walls and the comparison
+// over the years are left, the accesses that it is no part of are as they were.
+// The roof is screened again, under a person only, where the measurement moves
+// it; again says whether.
+func (v *Visit) again(s Survey, prices cost.Book, path string) (other Visit, roof bool, err error) {
+	if other, err = v.of(s); err != nil {
+		return other, false, err
 	}
-	other.Roof, other.RoofTried = v.Roof, v.RoofTried
-	if err := other.reachAll(); err != nil {
-		return Visit{}, false, err
-	}
-	if !roof {
-		if roof, err = v.movesRoof(&other); err != nil {
-			return Visit{}, false, err
+	other.Roof, other.RoofTried, other.Accesses = v.Roof, v.RoofTried, slices.Clone(v.Accesses)
+	only, one := accessOf(path)
+	for i, a := range s.Accesses {
+		if one && i != only {
+			continue
 		}
+		if other.Accesses[i], err = other.access(a); err != nil {
+			return other, false, err
+		}
+	}
+	if roof, err = v.movesRoof(&other); err != nil {
+		return other, false, err
 	}
 	if roof {
 		if err := other.roofUnderPerson(); err != nil {
-			return Visit{}, false, err
+			return other, false, err
 		}
 	}
-	for _, step := range []func() error{other.float, other.pump, other.judge, func() error { return other.price(prices) }} {
+	for _, step := range []func() error{other.float, other.pump, other.judge, func() error { return other.estimates(prices) }} {
 		if err := step(); err != nil {
-			return Visit{}, false, err
+			return other, false, err
 		}
 	}
 	return other, roof, nil
+}
+
+// accessOf is the access that a path leads into: accesses[1].lid.thickness.
+func accessOf(path string) (i int, ok bool) {
+	rest, ok := strings.CutPrefix(path, "accesses[")
+	index, _, closed := strings.Cut(rest, "]")
+	i, err := strconv.Atoi(index)
+	return i, ok && closed && err == nil
 }
 
 // restMoves is the change of all that rests on the roof, from risers and lids,
