@@ -86,6 +86,14 @@ func ExampleGroundwater() {
 	// Output: 0 in groundwater at grade
 }
 
+func ExamplePieces() {
+	fmt.Println(manway.Pieces(18*manway.Inch, 6*manway.Inch))
+	fmt.Println(manway.Pieces(19*manway.Inch, 6*manway.Inch))
+	// Output:
+	// 3 <nil>
+	// 4 <nil>
+}
+
 func ExampleDate_AddMonths() {
 	fmt.Println(manway.Date{Year: 2026, Month: 1, Day: 31}.AddMonths(1))
 	// Output: 2026-02-28

@@ -14,6 +14,8 @@ func GroundwaterAt(depth Length) Groundwater { return Groundwater{Known: true, D
 
 // Taken is the depth to reckon with: the one found, or grade where nothing was
 // measured, with the assumption that this is.
+// Source: S. Heger, University of Minnesota, 2019, whose cautious way is to
+// take a tank under water whole.
 func (g Groundwater) Taken() (depth Length, made Assumptions) {
 	if g.Known {
 		return g.Depth, 0

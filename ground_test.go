@@ -135,10 +135,57 @@ func TestLimitsOfGround(t *testing.T) {
 	limit.Check(t, manway.Reinforcement{State: manway.SteelKnown, Diameter: manway.Inch / 2, Spacing: manway.Foot, Cover: manway.Inch, Yield: 60000 * manway.PSI}, manway.Reinforcement.Validate,
 		limit.Between("Diameter", 0.05*manway.Inch, 1.5*manway.Inch), limit.Between("Spacing", manway.Inch, 36*manway.Inch), limit.Between("Cover", 0, 12*manway.Inch),
 		limit.Between("Yield", 24000*manway.PSI, 100000*manway.PSI))
-	type pieces struct{ Total, Each manway.Length }
-	for _, bad := range []pieces{{-1e-9, 1}, {1, 0}, {1, -1}, {2e9, 1}} {
-		if n, err := manway.Pieces(bad.Total, bad.Each); err == nil {
-			t.Errorf("%+v: %d pieces", bad, n)
+	limit.Check(t, pieces{0.5, 1}, pieces.count, limit.AtLeast("Pieces", manway.Length(0)).In("Total"),
+		limit.Above("Pieces", manway.Length(0)).In("Each"), limit.Below("Pieces", manway.Length(1e9)).In("Total"))
+	limit.Refuses(t, written{"2024-02-29"}, written.date, "date", func(w *written) { w.text = "2023-02-29" })
+}
+
+type pieces struct{ Total, Each manway.Length }
+
+func (p pieces) count() error {
+	_, err := manway.Pieces(p.Total, p.Each)
+	return err
+}
+
+type written struct{ text string }
+
+func (w written) date() error { return new(manway.Date).UnmarshalText([]byte(w.text)) }
+
+// Bags of mix to the cubic yard, by the yield that is printed on the bag.
+func TestPiecesByExample(t *testing.T) {
+	rows := reftable.Load(t, "riser.csv")
+	yields := map[string]manway.Volume{}
+	for _, row := range rows.With("quantity", "bag yield") {
+		bag, _ := row.Lookup("bag")
+		var yield manway.Volume
+		if err := yield.UnmarshalText([]byte(row.Printed + " " + row.Unit)); err != nil {
+			t.Fatal(err)
+		}
+		yields[bag] = yield
+	}
+	rows.With("quantity", "bags").Each(t, func(t *testing.T, row reftable.Row) {
+		var total manway.Volume
+		row.Read(t, "volume", &total)
+		bag, _ := row.Lookup("bag")
+		n, err := manway.Pieces(total, yields[bag])
+		if err != nil {
+			t.Fatal(err)
+		}
+		row.Check(t, float64(n))
+	})
+}
+
+// Property (bounded): water of which nothing is known stands no deeper than any
+// that was found.
+func TestUnknownWaterStandsHighest(t *testing.T) {
+	unknown, assumed := manway.Groundwater{}.Taken()
+	if !assumed.Has(manway.AssumedGroundwaterAtGrade) {
+		t.Error("unknown water is taken without saying so")
+	}
+	for depth := manway.Length(0); depth < 30; depth += 0.3 {
+		found, made := manway.GroundwaterAt(depth).Taken()
+		if found != depth || found < unknown || made != 0 {
+			t.Errorf("water at %v is taken at %v, unknown at %v", depth, found, unknown)
 		}
 	}
 }

@@ -12,8 +12,20 @@ import (
 	"manway.example/manway/internal/house"
 )
 
-// rooms are the packages that calculate.
-var rooms = []string{"tank", "riser", "lid", "hydraulics", "cost"}
+// rooms are the packages that calculate: the root, and those under it.
+var rooms = []string{"manway", "tank", "riser", "lid", "hydraulics", "cost"}
+
+// roomOf is the room that a package is, empty of any other.
+func roomOf(path string) string {
+	room, ok := strings.CutPrefix(path, house.Module+"/")
+	if path == house.Module {
+		room, ok = "manway", true
+	}
+	if !ok || !slices.Contains(rooms, room) {
+		return ""
+	}
+	return room
+}
 
 var readSources = sync.OnceValues(house.Sources)
 
@@ -29,7 +41,8 @@ func sources(t *testing.T) []house.Package {
 
 // calculation is an exported function, or a method of an exported type, that
 // gives a result and an error, or gives a quantity or a number, or cites a
-// source for what it gives. What turns a value into text is none, nor is a table.
+// source for what it gives. What turns a value into text is none, nor is a table,
+// nor the arithmetic of a quantity's own units.
 type calculation struct {
 	name string // lid.Lid.Weigh
 	fn   *types.Func
@@ -39,8 +52,8 @@ type calculation struct {
 func calculations(t *testing.T) (list []calculation) {
 	t.Helper()
 	for _, p := range sources(t) {
-		room, ok := strings.CutPrefix(p.Path, house.Module+"/")
-		if !ok || !slices.Contains(rooms, room) {
+		room := roomOf(p.Path)
+		if room == "" {
 			continue
 		}
 		for _, f := range p.Files {
@@ -63,7 +76,7 @@ func calculations(t *testing.T) (list []calculation) {
 }
 
 func (c calculation) is() bool {
-	if recv := receiver(c.fn); !c.fn.Exported() || recv != nil && !recv.Obj().Exported() || counts.why(c.name) != "" {
+	if recv := receiver(c.fn); !c.fn.Exported() || recv != nil && (!recv.Obj().Exported() || quantity(recv)) || counts.why(c.name) != "" {
 		return false
 	}
 	results := c.fn.Signature().Results()
@@ -123,7 +136,7 @@ const (
 )
 
 // excepted are the exceptions of all rooms.
-var excepted = []exceptions{tankExceptions, riserExceptions, lidExceptions, hydraulicsExceptions, costExceptions}
+var excepted = []exceptions{rootExceptions, tankExceptions, riserExceptions, lidExceptions, hydraulicsExceptions, costExceptions}
 
 // why is the reason of an exception, empty where there is none.
 func (r rule) why(name string) string {

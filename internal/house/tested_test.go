@@ -19,9 +19,9 @@ type tests struct {
 }
 
 var readTests = sync.OnceValues(func() (tests, error) {
-	patterns := make([]string, len(rooms))
-	for i, room := range rooms {
-		patterns[i] = house.Module + "/" + room
+	patterns := []string{house.Module}
+	for _, room := range rooms[1:] {
+		patterns = append(patterns, house.Module+"/"+room)
 	}
 	packages, err := house.Tests(patterns...)
 	if err != nil {

@@ -138,9 +138,10 @@ func isFaults(err error) bool {
 
 // names reports whether an error has a fault of the field.
 func names(err error, field string) bool {
+	var one *manway.InputError
 	var faults manway.InputErrors
 	if !errors.As(err, &faults) {
-		return false
+		return errors.As(err, &one) && one.Field == field
 	}
 	for _, f := range faults {
 		if f.Field == field {
