@@ -93,8 +93,4 @@ var (
 	wac173308 = &manway.Source{ID: "wa-wac-173-308", Title: "WAC 173-308-270, Septage applied to the land", Body: "Washington State Department of Ecology", Year: 2007}
 	// nr113 is Wisconsin's rule, which has the federal waits.
 	nr113 = &manway.Source{ID: "wi-nr-113", Title: "NR 113, Servicing septic or holding tanks", Body: "Wisconsin Department of Natural Resources", Year: 2024}
-	// indiana327 is Indiana's rule on septage.
-	indiana327 = &manway.Source{ID: "in-327-iac-7.1", Title: "327 IAC 7.1-8-9, Land application of septage", Body: "Indiana Department of Environmental Management", Year: 2024}
-	// nebraska12030 is Nebraska's fact sheet.
-	nebraska12030 = &manway.Source{ID: "ne-12-030", Title: "Fact sheet 12-030, Land application of domestic septage", Body: "Nebraska Department of Environment and Energy", Year: 2022}
 )

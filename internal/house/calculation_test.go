@@ -166,9 +166,6 @@ func (r rule) hold(t *testing.T, faults map[string]string) {
 	}
 }
 
-// toDo is why a calculation may stand on a list although it is one.
-const toDo = "still to be done"
-
 var namesSource = regexp.MustCompile(`\bSources?:\s`)
 
 // Every calculation says in its doc comment where it comes from.
