@@ -2,6 +2,7 @@ package cost
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"github.com/shopspring/decimal"
@@ -47,9 +48,10 @@ type Comparison struct {
 	Options   []Outlook
 	Cheapest  [scenarios]string // id of the least present value in each scenario; the first of equals
 	BreakEven []BreakEven       // of every cheaper option against every dearer one
-	Flips     []Flip            // where the cheapest in the usual scenario changes
 	Swings    []Swing           // what moves each option's yearly cost
 	Cautions  manway.Cautions
+
+	given []Option
 }
 
 // Most options of one comparison.
@@ -74,7 +76,7 @@ func Compare(options []Option, h Horizon) (Comparison, error) {
 		return Comparison{}, err
 	}
 	places, _ := h.Currency.MinorUnit()
-	c := Comparison{Horizon: h, Places: places, Cautions: manway.EstimateOnly | manway.LocalCode}
+	c := Comparison{Horizon: h, Places: places, Cautions: manway.EstimateOnly | manway.LocalCode, given: slices.Clone(options)}
 	values := make([][scenarios]float64, len(options))
 	for i, o := range options {
 		out := Outlook{ID: o.ID, Title: o.Title}
@@ -100,7 +102,6 @@ func Compare(options []Option, h Horizon) (Comparison, error) {
 	}
 	c.BreakEven = breakEvens(options, h)
 	c.paybacks()
-	c.Flips = flips(options, h)
 	c.Swings = swings(options, h, places)
 	return c, nil
 }

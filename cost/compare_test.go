@@ -171,10 +171,10 @@ func TestUnusedLifeIsContinuous(t *testing.T) {
 func TestFlipsFlip(t *testing.T) {
 	options := choices()
 	c := must(cost.Compare(options, horizon))(t)
-	if len(c.Flips) == 0 {
+	if len(c.Flips()) == 0 {
 		t.Fatal("no flip")
 	}
-	for _, f := range c.Flips {
+	for _, f := range c.Flips() {
 		for _, side := range []struct {
 			by   float64
 			want string

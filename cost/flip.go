@@ -50,8 +50,11 @@ const (
 	flipHalving = 50
 )
 
-// flips is the nearest change of the answer on each side of every parameter.
-func flips(options []Option, h Horizon) []Flip {
+// Flips is where the cheapest in the usual scenario changes: the nearest change
+// of the answer on each side of every parameter, others held. It is searched for
+// when asked.
+func (c Comparison) Flips() []Flip {
+	options, h := c.given, c.Horizon
 	if len(options) < 2 {
 		return nil
 	}

@@ -194,7 +194,7 @@ func TestPartsOfALine(t *testing.T) {
 func TestFlipBelowOne(t *testing.T) {
 	a := cost.Option{ID: "a", First: usd(100), Upkeep: decimal.RequireFromString("0.8"), Life: cost.SameLife(10)}
 	b := cost.Option{ID: "b", First: usd(104), Life: cost.SameLife(10)}
-	for _, f := range must(cost.Compare([]cost.Option{a, b}, cost.Horizon{Years: 10, Currency: "USD"}))(t).Flips {
+	for _, f := range must(cost.Compare([]cost.Option{a, b}, cost.Horizon{Years: 10, Currency: "USD"}))(t).Flips() {
 		if f.Parameter == cost.OfUpkeep && f.Of == "a" && math.Abs(f.At-0.4) < 1e-6 && f.Below == "a" && f.Above == "b" {
 			return
 		}

@@ -27,7 +27,7 @@ func writeJSON(j *record.JSON, in *input, out *output) {
 	j.End()
 	evenJSON(j, c.BreakEven)
 	j.List("flips")
-	for _, f := range c.Flips {
+	for _, f := range c.Flips() {
 		j.Object("")
 		j.Text("parameter", f.Parameter.String())
 		j.Text("of", f.Of)

@@ -75,12 +75,13 @@ func writeFlips(w io.Writer, c cost.Comparison) {
 	if len(c.Options) < 2 {
 		return
 	}
-	if len(c.Flips) == 0 {
+	flips := c.Flips()
+	if len(flips) == 0 {
 		fmt.Fprintln(w, "The answer as usual does not flip within the ranges tried.")
 		return
 	}
 	fmt.Fprintf(w, "\nWhere the answer as usual flips, over %d years with unused life by %s\n", c.Horizon.Years, c.Horizon.Unused)
-	for _, f := range c.Flips {
+	for _, f := range flips {
 		of := ""
 		if f.Of != "" {
 			of = " of " + f.Of

@@ -3,7 +3,6 @@ package visit
 import (
 	"fmt"
 	"strings"
-	"sync"
 
 	"manway.example/manway"
 	"manway.example/manway/lid"
@@ -13,17 +12,7 @@ import (
 
 // structure screens roof, walls, partitions and floor, side by side: they are
 // by far the longest part of a visit.
-func (v *Visit) structure() error {
-	var roof, walls error
-	var done sync.WaitGroup
-	done.Go(func() { roof = v.roof() })
-	done.Go(func() { walls = v.walls() })
-	done.Wait()
-	if roof != nil {
-		return roof
-	}
-	return walls
-}
+func (v *Visit) structure() error { return both(v.roof, v.walls) }
 
 // roof screens the roof under what lies on it now, and under the new riser.
 func (v *Visit) roof() error { return v.roofUnder(nil, true) }

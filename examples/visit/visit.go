@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 
 	"manway.example/manway"
 	"manway.example/manway/cost"
@@ -49,7 +50,7 @@ func Run(s Survey, prices cost.Book) (Visit, error) {
 	}
 	v := Visit{Survey: s, Tank: t}
 	for _, step := range []func() error{
-		v.reachAll, v.structure, v.float, v.pump, v.judge, func() error { return v.price(prices) }, v.tell, func() error { return v.spread(prices) },
+		v.reachAll, v.structure, v.float, v.pump, v.judge, func() error { return both(func() error { return v.price(prices) }, v.tell) }, func() error { return v.spread(prices) },
 	} {
 		if err := step(); err != nil {
 			return Visit{}, err
@@ -57,6 +58,20 @@ func Run(s Survey, prices cost.Book) (Visit, error) {
 	}
 	v.Sections = v.sections()
 	return v, nil
+}
+
+// both runs two steps side by side that do not need each other, and gives the
+// first fault of the first that has one.
+func both(a, b func() error) error {
+	var first, second error
+	var done sync.WaitGroup
+	done.Go(func() { first = a() })
+	done.Go(func() { second = b() })
+	done.Wait()
+	if first != nil {
+		return first
+	}
+	return second
 }
 
 // sections is the answer in the order in which it is read.
