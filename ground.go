@@ -6,7 +6,7 @@ import "strings"
 // value is unknown; water at grade is known, at depth 0.
 type Groundwater struct {
 	Known bool
-	Depth Length // below grade, 0 to 100 ft; meaningful only where Known
+	Depth Length // below grade, 0 to 100 ft; 0 where it is not known
 }
 
 // GroundwaterAt is groundwater found at a depth below grade.
@@ -28,6 +28,8 @@ func (g Groundwater) Validate() error {
 	var faults InputErrors
 	if g.Known {
 		Within(&faults, "Depth", g.Depth, 0, 100*Foot)
+	} else {
+		Absent(&faults, "Depth", g.Depth, "not Known")
 	}
 	return faults.Err()
 }

@@ -79,16 +79,24 @@ type Reinforcement struct {
 // lowest grade of deformed bar of ASTM A615.
 const UsualSteelYield Pressure = 40000 * PSI
 
-// Validate returns the faults of r; steel that is not known has none.
+// Validate returns the faults of r. Steel that is not known has no sizes.
 func (r Reinforcement) Validate() error {
 	var faults InputErrors
-	if r.State == SteelKnown {
+	if r.State > SteelKnown {
+		faults.Add("State", r.State.String(), "unknown, none or known")
+	} else if r.State == SteelKnown {
 		Within(&faults, "Diameter", r.Diameter, 0.05*Inch, 1.5*Inch)
 		Within(&faults, "Spacing", r.Spacing, 1*Inch, 36*Inch)
 		Within(&faults, "Cover", r.Cover, 0, 12*Inch)
 		if r.Yield != 0 {
 			Within(&faults, "Yield", r.Yield, 24000*PSI, 100000*PSI)
 		}
+	} else {
+		state := "State is " + r.State.String()
+		Absent(&faults, "Diameter", r.Diameter, state)
+		Absent(&faults, "Spacing", r.Spacing, state)
+		Absent(&faults, "Cover", r.Cover, state)
+		Absent(&faults, "Yield", r.Yield, state)
 	}
 	return faults.Err()
 }

@@ -6,7 +6,7 @@ import "strings"
 // was not taken; a reading of nothing, such as no scum, is taken, with length 0.
 type Reading struct {
 	Taken  bool
-	Length Length // meaningful only where Taken
+	Length Length // 0 where it was not taken
 }
 
 // Read is a reading that was taken.
@@ -50,10 +50,13 @@ func (r *Reading) UnmarshalText(text []byte) error {
 	return nil
 }
 
-// Within adds a fault where the reading was taken and is not lo to hi.
+// Within adds a fault where the reading was taken and is not lo to hi, or was
+// not taken and has a length.
 func (r Reading) Within(faults *InputErrors, field string, lo, hi Length) {
 	if r.Taken {
 		Within(faults, field, r.Length, lo, hi)
+	} else {
+		Absent(faults, field, r.Length, "nothing was read")
 	}
 }
 

@@ -34,6 +34,14 @@ func NotNegative[Q Quantity](faults *InputErrors, field string, v Q) {
 	}
 }
 
+// Absent adds a fault unless v is 0, as it must be where, for the reason given,
+// it is not asked for: what contradicts itself is not ignored.
+func Absent[Q Quantity](faults *InputErrors, field string, v Q, because string) {
+	if v != 0 {
+		faults.Add(field, shown(v), "0 where "+because)
+	}
+}
+
 // WithinNumber adds a fault unless lo <= v <= hi, for numbers without a unit.
 func WithinNumber(faults *InputErrors, field string, v, lo, hi float64) {
 	if !(v >= lo && v <= hi) {

@@ -109,8 +109,8 @@ func (l Lid) CheckGuard(g Guard, rules []GuardRule) (GuardCheck, error) {
 	g.validate(&faults)
 	manway.WithinCount(&faults, "Rules", len(rules), 1, mostRules)
 	for i := range rules {
-		if rules[i].Code == "" {
-			faults.Add("Rules["+strconv.Itoa(i)+"].Code", "empty", "a code")
+		if err := rules[i].validate(); err != nil {
+			faults.Under("Rules["+strconv.Itoa(i)+"]", err)
 		}
 	}
 	if err := faults.Err(); err != nil {
@@ -143,6 +143,8 @@ func (g Guard) validate(faults *manway.InputErrors) {
 	manway.Within(faults, "Guard.Opening", g.Opening, 1*manway.Inch, mostWidth)
 	if g.DepthKnown {
 		manway.Within(faults, "Guard.Depth", g.Depth, 0, 20*manway.Foot)
+	} else {
+		manway.Absent(faults, "Guard.Depth", g.Depth, "not DepthKnown")
 	}
 	for _, a := range [...]struct {
 		field string
@@ -151,6 +153,26 @@ func (g Guard) validate(faults *manway.InputErrors) {
 		a.v.Within(faults, a.field)
 	}
 	faults.Under("Guard.Crew", g.Crew.Validate())
+}
+
+// validate returns the faults of a rule.
+func (rule *GuardRule) validate() error {
+	var faults manway.InputErrors
+	if rule.Code == "" {
+		faults.Add("Code", "empty", "a code")
+	}
+	within(&faults, "Binding", rule.Binding, bindings[:])
+	manway.Within(&faults, "OpeningOver", rule.OpeningOver, 0, mostWidth)
+	manway.Within(&faults, "DepthUnder", rule.DepthUnder, 0, 20*manway.Foot)
+	if rule.AnyOf > ByLock|ByFastener|ByWeight {
+		faults.Add("AnyOf", strconv.Itoa(int(rule.AnyOf)), "lock, fastener and weight, or some of them")
+	}
+	if rule.AnyOf&ByWeight != 0 {
+		manway.Within(&faults, "Weight", rule.Weight, 0, 20000*manway.Pound)
+	} else {
+		manway.Absent(&faults, "Weight", rule.Weight, "AnyOf has no ByWeight")
+	}
+	return faults.Err()
 }
 
 // judge is one rule.

@@ -75,7 +75,7 @@ func (o *Outside) UnmarshalJSON(data []byte) error {
 	}
 	var one string
 	if err := json.Unmarshal(data, &one); err != nil {
-		return &manway.InputError{Field: "outside", Value: string(data), Want: "a list of " + strings.Join(outsideWords[:], ", ")}
+		return &manway.InputError{Field: "outside", Value: strconv.Quote(string(data)), Want: "a list of " + strings.Join(outsideWords[:], ", ")}
 	}
 	return o.UnmarshalText([]byte(one))
 }

@@ -1,6 +1,8 @@
 package lid
 
 import (
+	"fmt"
+
 	"manway.example/manway"
 	"manway.example/manway/internal/concrete"
 )
@@ -56,16 +58,13 @@ func (c StrengthCase) Validate() error {
 	var faults manway.InputErrors
 	faults.Under("Seat", c.Seat.Validate())
 	faults.Under("Steel", c.Steel.Validate())
-	if c.Steel.State > manway.SteelKnown {
-		faults.Add("Steel.State", c.Steel.State.String(), "unknown, none or known")
-	}
 	faults.Under("Person", c.Person.Validate())
 	manway.WithinCount(&faults, "People", c.People, 0, 10)
 	manway.Within(&faults, "Gear", c.Gear, 0, 2000*manway.Pound)
 	manway.Within(&faults, "Fall", c.Fall, 0, 20*manway.Foot)
 	manway.WithinCount(&faults, "Wheels", len(c.Wheels), 0, 6)
-	for _, w := range c.Wheels {
-		faults.Under("Wheels", w.Validate())
+	for i, w := range c.Wheels {
+		faults.Under(fmt.Sprintf("Wheels[%d]", i), w.Validate())
 	}
 	return faults.Err()
 }

@@ -13,19 +13,15 @@ func ExampleLid_Strength() {
 		Shape: lid.Disc, Diameter: 24 * manway.Inch, Thickness: 3 * manway.Inch, Loss: 0.25 * manway.Inch, Moisture: lid.Soaked,
 		Concrete: manway.Concrete{Strength: 4000 * manway.PSI},
 	}
-	c := lid.StrengthCase{
-		Seat:  lid.Seat{Fit: lid.OnTop, Opening: 20 * manway.Inch},
-		Steel: manway.Reinforcement{State: manway.SteelKnown, Diameter: 0.25 * manway.Inch, Spacing: 4 * manway.Inch, Cover: 0.75 * manway.Inch, Yield: 60000 * manway.PSI},
-	}
-	for _, state := range []manway.SteelState{manway.SteelKnown, manway.SteelUnknown} {
-		c.Steel.State = state
-		s, err := l.Strength(c)
+	mesh := manway.Reinforcement{State: manway.SteelKnown, Diameter: 0.25 * manway.Inch, Spacing: 4 * manway.Inch, Cover: 0.75 * manway.Inch, Yield: 60000 * manway.PSI}
+	for _, steel := range []manway.Reinforcement{mesh, {}} {
+		s, err := l.Strength(lid.StrengthCase{Seat: lid.Seat{Fit: lid.OnTop, Opening: 20 * manway.Inch}, Steel: steel})
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
 		cover := s.Checks[4]
-		fmt.Println(state, "-", cover.Name, "-", cover.Status)
+		fmt.Println(steel.State, "-", cover.Name, "-", cover.Status)
 	}
 	// Output:
 	// known - hole cover: twice people and gear - pass

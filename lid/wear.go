@@ -106,10 +106,14 @@ func (l Loss) Until(limit manway.Length) (Remaining, error) {
 		return Remaining{}, err
 	}
 	room := l.wear.Now - limit
-	switch {
-	case room <= 0:
+	if room <= 0 {
 		return Remaining{State: Reached}, nil
-	case !l.Shown:
+	}
+	l, err := l.wear.Loss() // whatever the caller has made of the figures in l
+	if err != nil {
+		return Remaining{}, err
+	}
+	if !l.Shown {
 		return Remaining{State: NotMeasured}, nil
 	}
 	years := func(rate manway.Length) manway.Duration { return manway.Duration(room/rate) * manway.Year }

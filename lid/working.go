@@ -32,7 +32,7 @@ func (m Moves) Working(s manway.System) manway.Working {
 		extra += ", wedged " + m.Seating.Extra.Text(s)
 	}
 	whole, rim := m.Weight.lid.turning()
-	formulas := [Hoist + 1]string{
+	formulas := map[Way]string{
 		Tip:        "W/2",
 		WalkOut:    fmt.Sprintf("friction x W x turning share %s to %s", number(whole), number(rim)),
 		Drag:       fmt.Sprintf("friction %s to %s x W", number(m.friction.Low), number(m.friction.High)),

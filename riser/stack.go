@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 
 	"manway.example/manway"
 )
@@ -160,20 +161,17 @@ func (s Stacks) Missing(sys manway.System) string {
 
 // String is the pieces bottom up: 2 x ring-24x12 + 1 x ring-24x4.
 func (s Stack) String() string {
-	text := ""
-	for _, p := range s.Pieces {
-		if text != "" {
-			text += " + "
-		}
-		text += strconv.Itoa(p.Count) + " x " + p.Code
-		if p.Cut {
-			text += " cut to " + p.Height.String()
-		}
-	}
-	if text == "" {
+	if len(s.Pieces) == 0 {
 		return "no ring"
 	}
-	return text
+	pieces := make([]string, len(s.Pieces))
+	for i, p := range s.Pieces {
+		pieces[i] = strconv.Itoa(p.Count) + " x " + p.Code
+		if p.Cut {
+			pieces[i] += " cut to " + p.Height.String()
+		}
+	}
+	return strings.Join(pieces, " + ")
 }
 
 // Working is the sum of the heights of one stack.
@@ -185,7 +183,7 @@ func (s Stack) Working(need Need, sys manway.System) manway.Working {
 		}
 		numbers += strconv.Itoa(p.Count) + " x (" + p.Height.Text(sys) + " + " + need.Joint.Text(sys) + ")"
 	}
-	if s.Cover >= 0 {
+	if s.Cover >= 0 && s.Cover < len(need.Covers) {
 		last = need.Covers[s.Cover].Stands.Text(sys)
 	}
 	if numbers == "" {

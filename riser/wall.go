@@ -10,7 +10,7 @@ import (
 // Wall is the round wall of a plastic or concrete riser.
 type Wall struct {
 	Diameter  manway.Length   // of the middle of the wall, 4 to 240 in
-	Thickness manway.Length   // above 0, at most a fifth of Diameter
+	Thickness manway.Length   // 0.01 in to a fifth of Diameter
 	Modulus   manway.Pressure // of elasticity for the time that the load lasts, 1,000 psi to 40e6 psi
 	Poisson   float64         // 0 to 0.5
 }
@@ -54,9 +54,15 @@ type Squash struct {
 // Source: modified Iowa formula, Moser, chapter 3.
 func (w Wall) Deflection(s Squash) (float64, error) {
 	ps, err := w.Stiffness()
-	var faults manway.InputErrors
 	if err != nil {
-		faults = append(faults, err.(manway.InputErrors)...)
+		return 0, err
+	}
+	var faults manway.InputErrors
+	if !(ps >= 0.1*manway.PSI && ps <= 10000*manway.PSI) {
+		faults.Add("Thickness", w.Thickness.String(), "a wall of stiffness 0.1 psi to 10,000 psi, not "+ps.String())
+	}
+	manway.Within(&faults, "Reaction", s.Reaction, 0, 10000*manway.PSI)
+	if len(faults) > 0 {
 		return 0, faults
 	}
 	return soil.Buried{Stiffness: ps, Soil: s.Reaction, Load: s.Load, Lag: s.Lag, Bedding: s.Bedding}.Deflection()

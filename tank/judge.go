@@ -2,7 +2,6 @@ package tank
 
 import (
 	"fmt"
-	"math"
 
 	"manway.example/manway"
 )
@@ -86,8 +85,13 @@ func (t *Tank) Facts() Facts {
 //
 // Source: the text of each rule, which its check cites.
 func (s RuleSet) Judge(f Facts) (Judgement, error) {
+	var faults manway.InputErrors
+	faults.Under("RuleSet", s.Validate())
 	if err := f.validate(); err != nil {
-		return Judgement{}, err
+		faults = append(faults, err.(manway.InputErrors)...)
+	}
+	if len(faults) > 0 {
+		return Judgement{}, faults
 	}
 	j := Judgement{Set: s.ID, Cautions: manway.LocalCode | manway.NotAnInspection}
 	for _, r := range s.Capacity {
@@ -130,9 +134,7 @@ func (f Facts) validate() error {
 	manway.Within(&faults, "CoverMass", f.CoverMass, 0, 50000*manway.Pound)
 	for i, m := range [...]manway.Reading{f.LiquidDepth, f.AirSpace, f.Drop, f.InletBelow, f.InletAbove, f.OutletBelow, f.OutletAbove,
 		f.InsideDiameter, f.AccessSize, f.AccessBelowGrade, f.SoilCover, f.WallThickness, f.RoofThickness} {
-		if m.Taken {
-			manway.Within(&faults, measuredNames[i], m.Length, -greatestSize, greatestSize)
-		}
+		m.Within(&faults, measuredNames[i], -greatestSize, greatestSize)
 	}
 	return faults.Err()
 }
@@ -210,16 +212,16 @@ func (r LimitRule) checks(f Facts) []manway.Check {
 	}
 	value, known := f.value(r.Topic)
 	var list []manway.Check
-	if !math.IsInf(r.Least, -1) {
+	if r.Least.Set {
 		least := c
 		least.Name += ", at least"
-		least.Demand, least.Capacity = r.Least, value
+		least.Demand, least.Capacity = r.Least.Value, value
 		list = append(list, r.side(least, known))
 	}
-	if !math.IsInf(r.Most, 1) {
+	if r.Most.Set {
 		most := c
 		most.Name += ", at most"
-		most.Demand, most.Capacity = value, r.Most
+		most.Demand, most.Capacity = value, r.Most.Value
 		list = append(list, r.side(most, known))
 	}
 	return list
@@ -250,11 +252,11 @@ func (r LimitRule) secured(c manway.Check, f Facts) manway.Check {
 	case f.CoverMass == 0:
 		c.Reason = "not measured: weight of the cover, and whether it is fastened"
 		return c
-	case f.CoverFastened == manway.Unknown && !manway.Reached(float64(f.CoverMass), r.Least):
+	case f.CoverFastened == manway.Unknown && !manway.Reached(float64(f.CoverMass), r.Least.Value):
 		c.Reason = "lighter than the rule asks, and whether it is fastened was not looked at"
 		return c
 	default:
-		c.Demand, c.Capacity = r.Least, float64(f.CoverMass)
+		c.Demand, c.Capacity = r.Least.Value, float64(f.CoverMass)
 	}
 	c.Unfactored = c.Demand
 	return c.Judge()

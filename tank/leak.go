@@ -57,6 +57,19 @@ type LeakResult struct {
 	Cautions manway.Cautions
 }
 
+func (s LeakStandard) validate() error {
+	var faults manway.InputErrors
+	if s.Hold == 0 {
+		faults.Add("Hold", "none", "that of one of LeakStandards")
+		return faults
+	}
+	manway.Within(&faults, "Vacuum", s.Vacuum, 0, 30*manway.InchMercury)
+	manway.WithinNumber(&faults, "Keep", s.Keep, 0, 1)
+	manway.Within(&faults, "Hold", s.Hold, 1*manway.Second, 30*manway.Day)
+	manway.Within(&faults, "Loss", s.Loss, 0, 1e6*manway.Gallon)
+	return faults.Err()
+}
+
 // Judge holds a reading against its standard:
 //
 //	water    loss = Drop x Surface, allowed Loss x Time/Hold, Time at least Hold
@@ -72,9 +85,7 @@ type LeakResult struct {
 func (l LeakTest) Judge() (LeakResult, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Time", l.Time, 1*manway.Second, 30*manway.Day)
-	if !(l.Standard.Hold > 0) {
-		faults.Add("Standard", "none", "one of LeakStandards")
-	}
+	faults.Under("Standard", l.Standard.validate())
 	vacuum := l.Standard.Vacuum > 0
 	if vacuum {
 		manway.Within(&faults, "Start", l.Start, 0.1*manway.InchMercury, 30*manway.InchMercury)

@@ -359,7 +359,7 @@ func more(a, b float64) bool {
 // Use is the greatest Use of the checks that ran, or, where none did, of the
 // bending compared with plain concrete.
 func (l Loading) Use() float64 {
-	if l.Governs < 0 {
+	if l.Governs < 0 || l.Governs >= len(l.Checks) {
 		return l.use
 	}
 	use, _ := l.Checks[l.Governs].Use()

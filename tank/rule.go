@@ -1,8 +1,6 @@
 package tank
 
 import (
-	"math"
-
 	"manway.example/manway"
 )
 
@@ -65,7 +63,7 @@ type BedroomStep struct {
 //
 //	Base + Days (flow - Above), at least Least
 type FlowStep struct {
-	UpTo   manway.Flow // infinite: no limit
+	UpTo   manway.Flow // 0: no limit
 	Before bool        // UpTo itself belongs to the next step
 	Base   manway.Volume
 	Above  manway.Flow
@@ -77,11 +75,11 @@ type FlowStep struct {
 const day = 86400.0
 
 // ForBedrooms is the capacity for a number of bedrooms; false where the rule
-// does not say.
+// does not say or has figures that are none.
 //
 // Source: that of the rule.
 func (r CapacityRule) ForBedrooms(n int) (manway.Volume, bool) {
-	if n < 1 || len(r.Bedrooms) == 0 {
+	if n < 1 || len(r.Bedrooms) == 0 || r.validate() != nil {
 		return 0, false
 	}
 	for _, s := range r.Bedrooms {
@@ -96,27 +94,33 @@ func (r CapacityRule) ForBedrooms(n int) (manway.Volume, bool) {
 	return last.Capacity + manway.Volume(n-last.UpTo)*r.EachMore, true
 }
 
-// ForFlow is the capacity for a daily flow; false where the rule does not say.
+// ForFlow is the capacity for a daily flow up to 1,000,000 gallons; false where
+// the rule does not say or has figures that are none.
 //
 // Source: that of the rule.
 func (r CapacityRule) ForFlow(q manway.Flow) (manway.Volume, bool) {
-	if !(q > 0) || math.IsInf(float64(q), 1) {
+	if !(q > 0 && q <= 1e6*manway.GallonPerDay) || r.validate() != nil {
 		return 0, false
 	}
 	for _, s := range r.Flow {
-		if q < s.UpTo || q == s.UpTo && !s.Before {
+		if s.UpTo == 0 || q < s.UpTo || q == s.UpTo && !s.Before {
 			return max(s.Least, s.Base+manway.Volume(s.Days*day*float64(q-s.Above))), true
 		}
 	}
 	return 0, false
 }
 
-// LimitRule is one limit: at least Least and at most Most, in the SI unit of
-// the topic; -Inf and +Inf stand for no limit.
+// Bound is one side of a limit, or none.
+type Bound struct {
+	Set   bool
+	Value float64 // in the SI unit of the topic
+}
+
+// LimitRule is one limit: at least Least and at most Most.
 type LimitRule struct {
 	Provenance
 	Topic       Topic
-	Least, Most float64
+	Least, Most Bound
 	Strict      bool  // the limits themselves do not pass
 	Scope       Scope // the tanks it is for
 }

@@ -81,10 +81,10 @@ func TestLimitRows(t *testing.T) {
 	}
 	for _, s := range RuleSets() {
 		for _, r := range s.Limits {
-			for bound, limit := range map[string]float64{"least": r.Least, "most": r.Most} {
-				if !math.IsInf(limit, 0) {
+			for bound, limit := range map[string]Bound{"least": r.Least, "most": r.Most} {
+				if limit.Set {
 					k := key(s.ID, r.Topic.String(), bound, r.Source.Place, r.Source.Source.ID)
-					sides[k] = append(sides[k], &side{rule: r, limit: limit})
+					sides[k] = append(sides[k], &side{rule: r, limit: limit.Value})
 				}
 			}
 		}
@@ -145,14 +145,14 @@ func TestRuleSetsAreWhole(t *testing.T) {
 		for _, c := range s.Capacity {
 			check(c.Provenance)
 			for i, step := range c.Flow {
-				if i > 0 && !(step.UpTo > c.Flow[i-1].UpTo) {
+				if last := step.UpTo == 0 && i == len(c.Flow)-1; i > 0 && !last && !(step.UpTo > c.Flow[i-1].UpTo) {
 					t.Errorf("%s: flows do not rise", s.ID)
 				}
 			}
 		}
 		for _, l := range s.Limits {
 			check(l.Provenance)
-			if l.Topic >= endOfTopics || !(l.Least <= l.Most) {
+			if l.Topic >= endOfTopics || l.Least.Set && l.Most.Set && !(l.Least.Value <= l.Most.Value) || !l.Least.Set && !l.Most.Set {
 				t.Errorf("%s: limit %v to %v of %v", s.ID, l.Least, l.Most, l.Topic)
 			}
 		}

@@ -2,7 +2,6 @@ package tank
 
 import (
 	"fmt"
-	"math"
 	"strings"
 	"time"
 
@@ -64,23 +63,21 @@ func (p Provenance) at(section string) Provenance {
 	return p
 }
 
-var none = math.Inf(1)
-
 func atLeast[Q ~float64](p Provenance, t Topic, x Q) LimitRule {
-	return LimitRule{Provenance: p, Topic: t, Least: float64(x), Most: none}
+	return LimitRule{Provenance: p, Topic: t, Least: Bound{true, float64(x)}}
 }
 
 func atMost[Q ~float64](p Provenance, t Topic, x Q) LimitRule {
-	return LimitRule{Provenance: p, Topic: t, Least: -none, Most: float64(x)}
+	return LimitRule{Provenance: p, Topic: t, Most: Bound{true, float64(x)}}
 }
 
 func between[Q ~float64](p Provenance, t Topic, lo, hi Q) LimitRule {
-	return LimitRule{Provenance: p, Topic: t, Least: float64(lo), Most: float64(hi)}
+	return LimitRule{Provenance: p, Topic: t, Least: Bound{true, float64(lo)}, Most: Bound{true, float64(hi)}}
 }
 
 // needed is a rule that asks for something to be there.
 func needed(p Provenance, t Topic) LimitRule {
-	return LimitRule{Provenance: p, Topic: t, Least: 1, Most: none}
+	return LimitRule{Provenance: p, Topic: t, Least: Bound{true, 1}}
 }
 
 func (r LimitRule) when(s Scope) LimitRule {
@@ -105,5 +102,3 @@ const (
 	gallon = manway.Gallon
 	perDay = manway.GallonPerDay
 )
-
-var anyFlow = manway.Flow(math.Inf(1))

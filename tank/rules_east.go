@@ -14,7 +14,7 @@ func virginia() RuleSet {
 		ID: "us-va", Name: "Virginia",
 		Capacity: []CapacityRule{{
 			Provenance: p.at("12VAC5-610-815 A, Table 5.2"), Bedrooms: steps(1, 750, 2, 750, 3, 900, 4, 1200, 5, 1500),
-			Flow: []FlowStep{{UpTo: anyFlow, Days: 2, Least: 750 * gallon}},
+			Flow: []FlowStep{{Days: 2, Least: 750 * gallon}},
 		}},
 		Limits: []LimitRule{
 			between(p.at("12VAC5-610-815 B"), LiquidDepth, 4*foot, 8*foot),
@@ -47,7 +47,7 @@ func northCarolina() RuleSet {
 				{UpTo: 600 * perDay, Days: 2},
 				{UpTo: 1500 * perDay, Before: true, Days: 1.17, Base: 500 * gallon},
 				{UpTo: 4500 * perDay, Days: 0.75, Base: 1125 * gallon},
-				{UpTo: anyFlow, Days: 1},
+				{Days: 1},
 			},
 		}},
 		Limits: []LimitRule{
@@ -81,7 +81,7 @@ func pennsylvania() RuleSet {
 				{UpTo: 5000 * perDay, Base: 1250 * gallon, Above: 500 * perDay, Days: 1.5},
 				{UpTo: 7500 * perDay, Base: 8000 * gallon, Above: 5000 * perDay, Days: 1.45},
 				{UpTo: 10000 * perDay, Base: 11625 * gallon, Above: 7500 * perDay, Days: 1.35},
-				{UpTo: anyFlow, Days: 1.5},
+				{Days: 1.5},
 			},
 		}},
 		Limits: []LimitRule{
@@ -93,7 +93,7 @@ func pennsylvania() RuleSet {
 
 func massachusetts() RuleSet {
 	return RuleSet{ID: "us-ma", Name: "Massachusetts", Capacity: []CapacityRule{{
-		Provenance: quoted(massachusetts15, "15.223"), Flow: []FlowStep{{UpTo: anyFlow, Days: 2, Least: 1500 * gallon}},
+		Provenance: quoted(massachusetts15, "15.223"), Flow: []FlowStep{{Days: 2, Least: 1500 * gallon}},
 	}}}
 }
 
@@ -124,7 +124,7 @@ func tennessee() RuleSet {
 			Flow: []FlowStep{
 				{UpTo: 500 * perDay, Least: 750 * gallon},
 				{UpTo: 1500 * perDay, Days: 1.5},
-				{UpTo: anyFlow, Base: 1125 * gallon, Days: 0.75},
+				{Base: 1125 * gallon, Days: 0.75},
 			},
 		}},
 		Limits: []LimitRule{

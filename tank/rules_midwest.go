@@ -6,7 +6,7 @@ func iowa() RuleSet {
 	p := asRead(iowa69, "69.8(2)")
 	return RuleSet{ID: "us-ia", Name: "Iowa", Capacity: []CapacityRule{{
 		Provenance: p.at("69.8(2)a, b"), Bedrooms: steps(3, 1250, 4, 1500, 5, 1750, 6, 2000),
-		Flow: []FlowStep{{UpTo: anyFlow, Days: 2}},
+		Flow: []FlowStep{{Days: 2}},
 	}}}
 }
 
@@ -61,7 +61,7 @@ func ramsey() RuleSet {
 		Provenance: p, Bedrooms: steps(3, 1000, 4, 1250, 5, 1500), EachMore: 250 * gallon,
 		Flow: []FlowStep{
 			{UpTo: 1500 * perDay, Days: 1.5, Least: 1000 * gallon},
-			{UpTo: anyFlow, Base: 1125 * gallon, Days: 0.75},
+			{Base: 1125 * gallon, Days: 0.75},
 		},
 	}}}
 }

@@ -9,7 +9,7 @@ func washington() RuleSet {
 		ID: "us-wa", Name: "Washington",
 		Capacity: []CapacityRule{
 			{Provenance: size, Bedrooms: steps(3, 900, 4, 1000), EachMore: 250 * gallon},
-			{Provenance: size.at("246-272A-0232(2)(c)"), Flow: []FlowStep{{UpTo: anyFlow, Days: 3}}, Note: "nonresidential"},
+			{Provenance: size.at("246-272A-0232(2)(c)"), Flow: []FlowStep{{Days: 3}}, Note: "nonresidential"},
 		},
 		Limits: []LimitRule{
 			between(p.at("246-272C-0220(1)"), FirstShare, 0.5, 2.0/3).when(Scope{Compartments: 2}),

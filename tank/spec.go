@@ -107,6 +107,7 @@ func (p Partition) validate(faults *manway.InputErrors, from, to, height manway.
 	if p.Height != 0 {
 		manway.Within(faults, "Height", p.Height, height/100, height)
 	}
+	manway.Within(faults, "Opening", p.Opening, 0, 100*manway.SquareFoot)
 }
 
 func (a Access) validate(faults *manway.InputErrors, in Extent, compartments int) {
@@ -114,9 +115,14 @@ func (a Access) validate(faults *manway.InputErrors, in Extent, compartments int
 	if in.Length > 0 {
 		manway.Within(faults, "Along", a.Along, -in.InletHead, in.Length+in.OutletHead)
 		manway.Within(faults, "Across", a.Across, -in.Width/2, in.Width/2)
+	} else { // a survey of levels has no plan
+		manway.Within(faults, "Along", a.Along, -greatestSize, greatestSize)
+		manway.Within(faults, "Across", a.Across, -greatestSize, greatestSize)
 	}
 	if a.Diameter != 0 {
 		manway.Within(faults, "Diameter", a.Diameter, 4*manway.Inch, 10*manway.Foot)
+		manway.Absent(faults, "Length", a.Length, "Diameter is given")
+		manway.Absent(faults, "Width", a.Width, "Diameter is given")
 		return
 	}
 	manway.Within(faults, "Length", a.Length, 4*manway.Inch, 20*manway.Foot)

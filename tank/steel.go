@@ -38,9 +38,6 @@ func (s Steel) Validate() error {
 		{"Inside.Along", s.Inside.Along}, {"Inside.Across", s.Inside.Across},
 		{"Outside.Along", s.Outside.Along}, {"Outside.Across", s.Outside.Across},
 	} {
-		if part.steel.State > manway.SteelKnown {
-			faults.Add(part.name+".State", part.steel.State.String(), "unknown, none or known")
-		}
 		faults.Under(part.name, part.steel.Validate())
 	}
 	return faults.Err()

@@ -60,18 +60,31 @@ func FromDrops(start manway.Length, drops []Drop) (Surveyed, error) {
 		return Surveyed{}, faults
 	}
 	last := drops[len(drops)-1]
+	level := func(d Drop) VolumeAt { return VolumeAt{max(0, start-d.Dropped), last.Pumped - d.Pumped} }
+	for i, d := range drops {
+		field := fmt.Sprintf("drops[%d].", i)
+		manway.Within(&faults, field+"Dropped", d.Dropped, 0, greatestSize)
+		manway.Within(&faults, field+"Pumped", d.Pumped, 0, 1e6*manway.Gallon)
+		if i > 0 && level(d).Depth >= level(drops[i-1]).Depth {
+			faults.Add(field+"Dropped", d.Dropped.String(), "more than at the reading before it")
+		}
+		if i > 0 && level(d).Volume >= level(drops[i-1]).Volume {
+			faults.Add(field+"Pumped", d.Pumped.String(), "more than at the reading before it")
+		}
+	}
 	manway.Within(&faults, fmt.Sprintf("drops[%d].Dropped", len(drops)-1), last.Dropped, start-manway.Inch/4, start+manway.Inch/4)
+	if len(faults) > 0 {
+		return Surveyed{}, faults
+	}
 	levels := make([]VolumeAt, 0, len(drops)+1)
 	for i := len(drops) - 1; i >= 0; i-- {
-		levels = append(levels, VolumeAt{max(0, start-drops[i].Dropped), last.Pumped - drops[i].Pumped})
+		levels = append(levels, level(drops[i]))
 	}
 	levels[0].Depth = 0
-	if drops[0].Dropped > 0 {
+	if levels[len(levels)-1].Depth < start {
 		levels = append(levels, VolumeAt{start, last.Pumped})
 	}
-	s := Surveyed{Volumes: levels}
-	s.validate(&faults)
-	return s, faults.Err()
+	return Surveyed{Volumes: levels}, nil
 }
 
 // Inside knows the height only: a survey of areas has no length or width.

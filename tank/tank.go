@@ -125,16 +125,12 @@ func (t *Tank) thicknesses(faults *manway.InputErrors) {
 		}
 	}
 	fill("Wall", &t.Spec.Wall, wall, manway.AssumedWallThickness)
-	if lying(t.Spec.Shape) {
-		for _, x := range [...]*manway.Length{&t.Spec.Roof, &t.Spec.Floor} {
-			if *x == 0 {
-				*x = t.Spec.Wall
-			}
-		}
-		return
+	roof, floor := manway.AssumedRoofThickness, manway.AssumedFloorThickness
+	if lying(t.Spec.Shape) { // the wall goes all round
+		slab, outside, roof, floor = t.Spec.Wall, false, 0, 0
 	}
-	fill("Roof", &t.Spec.Roof, slab, manway.AssumedRoofThickness)
-	fill("Floor", &t.Spec.Floor, slab, manway.AssumedFloorThickness)
+	fill("Roof", &t.Spec.Roof, slab, roof)
+	fill("Floor", &t.Spec.Floor, slab, floor)
 }
 
 // lying reports whether a shape has its wall all round, without a roof slab or

@@ -15,7 +15,7 @@ type Section struct {
 	Concrete manway.Concrete
 	Width    manway.Length   // b, 1 in to 1000 ft
 	Depth    manway.Length   // d, compression face to the steel's centre, 0.25 in to 20 ft
-	Steel    manway.Area     // As within Width, above 0 and below a tenth of Width times Depth
+	Steel    manway.Area     // As within Width, a billionth to a tenth of Width times Depth
 	Yield    manway.Pressure // fy, 24,000 to 100,000 psi; 0: not known, 40,000 psi is taken
 }
 
@@ -38,9 +38,10 @@ func (s Section) Validate() error {
 	}
 	manway.Within(&faults, "Width", s.Width, 1*manway.Inch, 1000*manway.Foot)
 	manway.Within(&faults, "Depth", s.Depth, 0.25*manway.Inch, 20*manway.Foot)
-	manway.Positive(&faults, "Steel", s.Steel)
 	if len(faults) == 0 {
-		manway.Within(&faults, "Steel", s.Steel, 0, s.Width.Times(s.Depth)/10)
+		manway.Within(&faults, "Steel", s.Steel, s.Width.Times(s.Depth)/1e9, s.Width.Times(s.Depth)/10)
+	} else {
+		manway.Positive(&faults, "Steel", s.Steel)
 	}
 	if s.Yield != 0 {
 		manway.Within(&faults, "Yield", s.Yield, 24000*manway.PSI, 100000*manway.PSI)

@@ -70,9 +70,6 @@ func (s Strip) Validate() error {
 	}
 	manway.Within(&faults, "Thickness", s.Thickness, least, 60*manway.Inch)
 	manway.Within(&faults, "Lost", s.Lost, 0, 24*manway.Inch)
-	if s.Steel.State > manway.SteelKnown {
-		faults.Add("Steel.State", s.Steel.State.String(), "unknown, none or known")
-	}
 	if err := s.Steel.Validate(); err != nil {
 		faults.Under("Steel", err)
 	}

@@ -18,8 +18,8 @@ func (s Strip) BendingWorking() (manway.Working, error) {
 	filled, _ := s.Concrete.Filled()
 	fc, h := filled.Strength.In(manway.PSI), s.plain().counted().In(manway.Inch)
 	var w manway.Working
-	if steel := s.Steel; steel.State == manway.SteelKnown && st.Reason != ReasonDepth {
-		section := s.section()
+	section := s.section()
+	if steel := s.Steel; steel.State == manway.SteelKnown && section.Validate() == nil {
 		f := section.flexure()
 		d, db := section.Depth.In(manway.Inch), steel.Diameter.In(manway.Inch)
 		as := AreaPerWidth(steel.Diameter, steel.Spacing).In(manway.Inch) * 12

@@ -37,17 +37,18 @@ func (t Trench) Load() (coefficient float64, p manway.Pressure, err error) {
 // Ring is a round wall of even thickness: a plastic riser, a pipe, a ring.
 type Ring struct {
 	Diameter  manway.Length   // of the middle of the wall, 4 to 240 in
-	Thickness manway.Length   // above 0, at most a fifth of Diameter
+	Thickness manway.Length   // 0.01 in to a fifth of Diameter
 	Modulus   manway.Pressure // E for the time the load lasts, 1,000 psi to 40e6 psi
 	Poisson   float64         // 0 to 0.5
 }
+
+const leastWall = 0.01 * manway.Inch
 
 // Validate returns the faults of r.
 func (r Ring) Validate() error {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Diameter", r.Diameter, 4*manway.Inch, 240*manway.Inch)
-	manway.Positive(&faults, "Thickness", r.Thickness)
-	manway.Within(&faults, "Thickness", r.Thickness, 0, max(r.Diameter, 0)/5)
+	manway.Within(&faults, "Thickness", r.Thickness, leastWall, max(r.Diameter/5, leastWall))
 	manway.Within(&faults, "Modulus", r.Modulus, 1000*manway.PSI, 40e6*manway.PSI)
 	manway.WithinNumber(&faults, "Poisson", r.Poisson, 0, 0.5)
 	return faults.Err()

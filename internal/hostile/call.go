@@ -1,0 +1,166 @@
+package hostile
+
+import (
+	"fmt"
+	"path"
+	"reflect"
+	"runtime"
+	"slices"
+	"strings"
+	"time"
+)
+
+// call is one function, or method with its receiver as the first argument.
+type call struct {
+	name string // Lid.Weigh
+	fn   reflect.Value
+	args [][]reflect.Value // accepted sets of arguments; none: by their types
+
+	method bool
+}
+
+// nameOf is the name of a function in its package.
+func nameOf(f any) string {
+	name := path.Base(runtime.FuncForPC(reflect.ValueOf(f).Pointer()).Name())
+	_, name, _ = strings.Cut(name, ".")
+	return strings.NewReplacer("(*", "", ")", "", "[...]", "").Replace(name)
+}
+
+func packageOf(f reflect.Value) string {
+	name := runtime.FuncForPC(f.Pointer()).Name()
+	dir, base := path.Split(name)
+	base, _, _ = strings.Cut(base, ".")
+	return dir + base
+}
+
+// limit is the longest that one call may take.
+const limit = time.Second
+
+// try makes one call. It gives what is wrong with it, and whether the arguments
+// were taken.
+func (r *room) try(c *call, data []byte) (fault string, taken bool) {
+	args := r.arguments(c, &choice{data}, true)
+	before := cloneAll(args)
+	defer func() {
+		if p := recover(); p != nil {
+			stack := make([]byte, 4000)
+			fault = fmt.Sprintf("panic: %v\n%s\n%s", p, shown(before), stack[:runtime.Stack(stack, false)])
+		}
+	}()
+	begun := time.Now()
+	out := c.fn.Call(args)
+	if took := time.Since(begun); took > limit { // unless the machine was busy
+		begun = time.Now()
+		c.fn.Call(cloneAll(before))
+		if again := time.Since(begun); again > limit {
+			return fmt.Sprintf("takes %v, and %v again\n%s", took, again, shown(before)), false
+		}
+	}
+	j := judge{room: r, args: args, quantity: strings.Contains(c.name, "arshal")}
+	if !alike(args, before) && args[0].Kind() != reflect.Pointer {
+		j.fault("arguments", "were changed to %s", shown(args))
+	}
+	if answers(out) {
+		j.results("result", out, 2)
+	}
+	if len(data) > 0 && data[0]%8 == 0 {
+		if again := c.fn.Call(cloneAll(before)); !alike(out, again) {
+			j.fault("result", "differs when it is done again: %s, then %s", shown(out), shown(again))
+		}
+	}
+	if len(j.faults) > 0 {
+		return strings.Join(j.faults, "\n") + "\n" + shown(before), false
+	}
+	return "", !failed(out)
+}
+
+// plainly makes a call with nothing spoiled, and gives its results.
+func (r *room) plainly(c *call, data []byte) (out []reflect.Value) {
+	defer func() {
+		if recover() != nil {
+			out = nil // try meets it again
+		}
+	}()
+	args := r.arguments(c, &choice{data}, false)
+	if out = c.fn.Call(args); failed(out) {
+		return nil
+	}
+	return out
+}
+
+// arguments are accepted ones, of which up to three places may be spoiled.
+func (r *room) arguments(c *call, choose *choice, spoil bool) []reflect.Value {
+	args := make([]reflect.Value, c.fn.Type().NumIn())
+	if n := len(c.args); n > 0 {
+		copy(args, cloneAll(c.args[choose.of(n)]))
+	} else {
+		for i := range args {
+			args[i] = r.made(c.fn.Type().In(i), choose, 0)
+		}
+		if strings.Contains(c.name, ".Unmarshal") {
+			args[1].SetBytes(written(args[0], strings.TrimPrefix(c.name[strings.Index(c.name, ".")+1:], "Un")))
+		}
+	}
+	if !spoil {
+		return args
+	}
+	open := slices.Clone(args)
+	if c.method && open[0].Kind() == reflect.Pointer {
+		open[0] = open[0].Elem() // a method may ask for a receiver
+	}
+	total := 0
+	for _, a := range open {
+		total += r.places(a)
+	}
+	for range choose.of(4) {
+		at := choose.of(total)
+		for _, a := range open {
+			if r.spoilAt(a, &at, choose) {
+				break
+			}
+		}
+	}
+	return args
+}
+
+// written is the text that v gives of itself, by MarshalText or MarshalJSON.
+func written(v reflect.Value, method string) []byte {
+	m := v.MethodByName("M" + method[1:])
+	if !m.IsValid() {
+		return []byte("unknown")
+	}
+	return m.Call(nil)[0].Bytes()
+}
+
+// answers reports whether a call says with its last result, an error or a
+// bool after others, that the others are an answer. A call that cannot say so may
+// give anything for input that is none, but no panic.
+func answers(out []reflect.Value) bool {
+	n := len(out)
+	return n > 0 && (out[n-1].Type() == errorType || n > 1 && out[n-1].Kind() == reflect.Bool && out[n-1].Bool())
+}
+
+func failed(out []reflect.Value) bool {
+	return slices.ContainsFunc(out, func(v reflect.Value) bool { return v.Type() == errorType && !v.IsNil() })
+}
+
+func alike(a, b []reflect.Value) bool { return slices.EqualFunc(a, b, same) }
+
+func cloneAll(list []reflect.Value) []reflect.Value {
+	out := make([]reflect.Value, len(list))
+	for i, v := range list {
+		out[i] = clone(v)
+	}
+	return out
+}
+
+func shown(list []reflect.Value) string {
+	var b strings.Builder
+	for _, v := range list {
+		if v.Kind() == reflect.Pointer && !v.IsNil() {
+			v = v.Elem()
+		}
+		fmt.Fprintf(&b, "  %.3000s\n", fmt.Sprintf("%#v", v.Interface()))
+	}
+	return b.String()
+}
