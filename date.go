@@ -61,10 +61,20 @@ func (d Date) AddMonths(n int) Date {
 
 // Validate returns the faults of d; no date is a fault.
 func (d Date) Validate() error {
-	if t := d.noon(); d.Year < 1 || d.Year > 9999 || t.Year() != d.Year || t.Month() != d.Month || t.Day() != d.Day {
-		return InputErrors{{Field: "Date", Value: d.String(), Want: "a date of the calendar"}}
+	var faults InputErrors
+	OnCalendar(&faults, "Date", d)
+	return faults.Err()
+}
+
+// OnCalendar adds a fault unless d is a date of the calendar of the years 1 to
+// 9999; no date is a fault.
+func OnCalendar(faults *InputErrors, field string, d Date) {
+	switch t := d.noon(); {
+	case d.IsZero():
+		faults.Add(field, "none", "a date of the calendar")
+	case d.Year < 1 || d.Year > 9999 || t.Year() != d.Year || t.Month() != d.Month || t.Day() != d.Day:
+		faults.Add(field, d.String(), "a date of the calendar")
 	}
-	return nil
 }
 
 func (d Date) noon() time.Time {

@@ -10,7 +10,7 @@ import (
 var abused = hostile.Room{
 	Funcs: []any{
 		manway.Governing, manway.GroundwaterAt, manway.WithinNumber, manway.WithinCount, manway.Pieces[manway.Length], manway.Reached[manway.Force],
-		manway.Within[manway.Length], manway.Positive[manway.Mass], manway.NotNegative[manway.Angle], manway.Absent[manway.Flow],
+		manway.Within[manway.Length], manway.Positive[manway.Mass], manway.NotNegative[manway.Angle], manway.Absent[manway.Flow], manway.OnCalendar,
 	},
 	Seeds: []any{
 		manway.Angle(0.5), manway.Area(2), manway.Density(2400), manway.Duration(86400), manway.Flow(1e-3), manway.Force(500), manway.Length(1.2), manway.LineLoad(1e4),

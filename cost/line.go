@@ -46,6 +46,11 @@ func (l Line) Validate() error {
 	}
 	checkFloat(&faults, "Quantity", l.Quantity, 0, 1e9)
 	faults.Under("", l.Unit.Validate())
+	checkFloat(&faults, "Net", l.Net, 0, 1e9)
+	checkFloat(&faults, "WastePercent", l.WastePercent, 0, 1000)
+	checkFloat(&faults, "Bulking", l.Bulking, 0, 1000)
+	checkFloat(&faults, "Pack", l.Pack, 0, 1e9)
+	checkFloat(&faults, "Leftover", l.Leftover, 0, 1e9)
 	manway.WithinCount(&faults, "Crew", l.Crew, 0, 100)
 	if !l.Quantities.IsZero() {
 		faults.Under("Quantities", l.Quantities.Validate())

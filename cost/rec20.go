@@ -95,14 +95,20 @@ func (u Unit) Name() string {
 // Validate returns the fault of a code that is not among the units of this
 // package, and names the right code for what people often write instead.
 func (u Unit) Validate() error {
+	var faults manway.InputErrors
+	u.check(&faults, "Unit")
+	return faults.Err()
+}
+
+func (u Unit) check(faults *manway.InputErrors, field string) {
 	if _, ok := u.row(); ok {
-		return nil
+		return
 	}
 	want := "a unit code of UN/CEFACT Recommendation 20, such as EA, FOT, FTK, YDQ, GLL, LBR, LH, HUR, DAY"
 	if right, ok := notUnits[u]; ok {
 		want = right
 	}
-	return manway.InputErrors{{Field: "Unit", Value: strconv.Quote(clip(string(u))), Want: want}}
+	faults.Add(field, strconv.Quote(clip(string(u))), want)
 }
 
 // Per is the number of units v in one u: 1 YDQ is 27 FTQ. Units of different

@@ -31,8 +31,8 @@ func (s Supply) Validate() error {
 			faults.Add(c.field, strconv.Quote(clip(c.code)), "letters, digits, points and hyphens, starting with a letter or digit, at most 64")
 		}
 	}
-	faults.Under("NetUnit", s.NetUnit.Validate())
-	faults.Under("Unit", s.Unit.Validate())
+	s.NetUnit.check(&faults, "NetUnit")
+	s.Unit.check(&faults, "Unit")
 	checkFloat(&faults, "WastePercent", s.WastePercent, 0, 100)
 	if s.Bulking != 0 {
 		checkFloat(&faults, "Bulking", s.Bulking, 1, 3)

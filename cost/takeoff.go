@@ -51,12 +51,13 @@ const maxLines = 10_000
 func takeoff(item riser.Item, own []Supply) (Line, error) {
 	l := Line{
 		Code: item.Code, Description: item.Description, Class: item.Class,
-		Quantity: item.Quantity, Unit: Unit(item.Unit), Net: item.Quantity, NetUnit: Unit(item.Unit),
+		Quantity: item.Quantity, Unit: Unit(item.Unit), NetUnit: Unit(item.Unit),
 		Crew: item.Crew, From: item.Working, Basis: [3]manway.Citation{item.Basis},
 	}
 	if err := l.Validate(); err != nil {
 		return l, err
 	}
+	l.Net = item.Quantity
 	s, ok := supplyOf(item.Code, own)
 	if !ok {
 		return l, nil

@@ -56,8 +56,17 @@ const litresPerGallon = float64(manway.Gallon / manway.Litre)
 // Source: the publication of each model, in its Source.
 func (a Accumulation) Volume(people int, t manway.Duration) (low, high manway.Volume, err error) {
 	var faults manway.InputErrors
+	manway.WithinNumber(&faults, "Fixed", a.Fixed, 0, 10000)
+	manway.WithinNumber(&faults, "Rate", a.Rate, 0, 10000)
+	manway.WithinNumber(&faults, "RateHigh", a.RateHigh, 0, 10000)
+	manway.WithinNumber(&faults, "Power", a.Power, 0, 3)
+	manway.WithinNumber(&faults, "From", a.From, 0, 100)
+	manway.WithinNumber(&faults, "To", a.To, 0, 100)
 	manway.WithinCount(&faults, "People", people, 1, 1000)
-	manway.WithinNumber(&faults, "Time in years", t.In(manway.Year), a.From*(1-1e-9), a.To*(1+1e-9))
+	if len(faults) == 0 {
+		const slack = 1e-9
+		manway.Within(&faults, "Time", t, manway.Duration(a.From*(1-slack))*manway.Year, manway.Duration(a.To*(1+slack))*manway.Year)
+	}
 	if err := faults.Err(); err != nil {
 		return 0, 0, err
 	}

@@ -295,16 +295,14 @@ func (m Measured) Validate() error {
 	if m.LastKnown > Counted {
 		faults.Add("LastKnown", m.LastKnown.String(), "unknown, owner says, about or counted")
 	}
-	faults.Under("Visit", m.Visit.Validate())
+	manway.OnCalendar(&faults, "Visit", m.Visit)
 	if m.LastKnown != Unknown {
-		faults.Under("Last", m.Last.Validate())
+		manway.OnCalendar(&faults, "Last", m.Last)
 		if len(faults) == 0 && m.Visit.Before(m.Last) {
 			faults.Add("Last", m.Last.String(), "a date not after the visit of "+m.Visit.String())
 		}
 	}
-	if m.Rule.Name == "" {
-		faults.Add("Rule", "none", "a rule of this package")
-	}
+	faults.Under("Rule", m.Rule.Validate())
 	manway.WithinCount(&faults, "Earlier", len(m.Earlier), 0, 20)
 	for i, e := range m.Earlier {
 		faults.Under(indexed("Earlier", i), m.validateEarlier(e))
@@ -316,7 +314,7 @@ func (m Measured) Validate() error {
 // the last pump-out and before the visit.
 func (m Measured) validateEarlier(e PastReading) error {
 	var faults manway.InputErrors
-	faults.Under("Date", e.Date.Validate())
+	manway.OnCalendar(&faults, "Date", e.Date)
 	if len(faults) == 0 && (!e.Date.Before(m.Visit) || m.LastKnown != Unknown && e.Date.Before(m.Last)) {
 		faults.Add("Date", e.Date.String(), "a date before the visit of "+m.Visit.String()+" and not before the last pump-out")
 	}

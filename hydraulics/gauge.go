@@ -33,6 +33,7 @@ func (g Gauge) Read() (GaugeReading, error) {
 	var of manway.InputErrors
 	g.Compartment.validate(&of, g.From)
 	faults.Under("Compartment", of.Err())
+	manway.Within(&faults, "From", g.From, 1*manway.Inch, 40*manway.Foot)
 	manway.Within(&faults, "To", g.To, 0, g.From-1*manway.Inch)
 	manway.Within(&faults, "Before", g.Before, 0, 15000*manway.Gallon)
 	manway.Within(&faults, "After", g.After, g.Before, 15000*manway.Gallon)
@@ -65,9 +66,9 @@ func (g Gauge) Recalibrated() (tank.Surveyed, error) {
 		return tank.Surveyed{}, err
 	}
 	var faults manway.InputErrors
-	manway.WithinNumber(&faults, "Ratio", r.Ratio, 0.5, 2)
-	if err := faults.Err(); err != nil {
-		return tank.Surveyed{}, err
+	if !(r.Ratio >= 0.5 && r.Ratio <= 2) {
+		faults.Add("After", g.After.String(), "a gauge that took half to twice the "+r.Computed.String()+" between the levels")
+		return tank.Surveyed{}, faults
 	}
 	const rows = 32
 	height := g.Compartment.height()

@@ -152,7 +152,7 @@ func (h Household) Validate() error {
 // Source: the civil calendar.
 func NextDate(last manway.Date, interval manway.Duration) (manway.Date, error) {
 	var faults manway.InputErrors
-	faults.Under("Last", last.Validate())
+	manway.OnCalendar(&faults, "Last", last)
 	if len(faults) == 0 {
 		manway.WithinCount(&faults, "Last.Year", last.Year, 1, 9000)
 	}

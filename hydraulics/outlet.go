@@ -12,7 +12,7 @@ const orificeCoefficient = 0.61
 // Outlet is the outlet pipe of a tank, clear or partly blocked.
 type Outlet struct {
 	Diameter manway.Length // inside, 1 in to 24 in
-	Open     float64       // share of its area that is open, declared: 1 clear, 0 closed
+	Open     float64       // share of its area that is open, declared: 1 clear to 0.001, 0 closed
 }
 
 // OutletHead is the head that a flow needs over the outlet invert.
@@ -109,7 +109,9 @@ func headOf(q, area float64) float64 { return q / area * (q / area) / (2 * g) }
 
 func (o Outlet) validate(faults *manway.InputErrors) {
 	manway.Within(faults, "Diameter", o.Diameter, 1*manway.Inch, 24*manway.Inch)
-	manway.WithinNumber(faults, "Open", o.Open, 0, 1)
+	if o.Open != 0 {
+		manway.WithinNumber(faults, "Open", o.Open, 0.001, 1)
+	}
 }
 
 // Basis lists the sources of the head.

@@ -98,7 +98,11 @@ type Step struct {
 
 // Line is the step for the crew, the level rounded up.
 func (p Plan) Line(step Step, s manway.System) string {
-	return p.Compartments[step.Compartment].Name + " from " + step.From.Text(s) + " to " + upTo(step.To, s).Text(s)
+	name := "compartment " + strconv.Itoa(step.Compartment+1)
+	if step.Compartment >= 0 && step.Compartment < len(p.Compartments) {
+		name = p.Compartments[step.Compartment].Name
+	}
+	return name + " from " + step.From.Text(s) + " to " + upTo(step.To, s).Text(s)
 }
 
 // Plan is a pump-out.
@@ -309,6 +313,7 @@ func (c Compartment) solidsBelow(level manway.Length) manway.Volume {
 func (p Plan) AtRate(usual manway.Flow) (manway.Duration, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Usual", usual, 1*manway.GallonPerMinute, 10000*manway.GallonPerMinute)
+	manway.Within(&faults, "Remove", p.Remove, 0, 1e6*manway.Gallon)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}

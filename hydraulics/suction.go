@@ -10,7 +10,7 @@ type Suction struct {
 	Lift            manway.Length      // from the liquid's surface up to the highest point of the hose or the truck's inlet, 0 to 60 ft
 	Hose            Hose               // with the K of entrance and exit
 	SpecificGravity float64            // of what is pumped, 0.9 to 1.3; 0: 1.00, water
-	UsualRate       manway.Flow        // what this truck usually pumps, an upper bound; 0: not known
+	UsualRate       manway.Flow        // what this truck usually pumps, an upper bound, 0.1 to 10,000 gal/min; 0: not known
 	LightTank       bool               // plastic, fibreglass, or with no other opening to the air
 }
 
@@ -83,7 +83,9 @@ func (s Suction) checked() (Water, manway.Pressure, error) {
 		manway.WithinNumber(&faults, "SpecificGravity", s.SpecificGravity, 0.9, 1.3)
 		w.Density *= manway.Density(s.SpecificGravity)
 	}
-	manway.Within(&faults, "UsualRate", s.UsualRate, 0, 10000*manway.GallonPerMinute)
+	if s.UsualRate != 0 {
+		manway.Within(&faults, "UsualRate", s.UsualRate, 0.1*manway.GallonPerMinute, 10000*manway.GallonPerMinute)
+	}
 	if air-w.Vapour < 1*manway.InchMercury && len(faults) == 0 {
 		faults.Add("Temperature", s.Temperature.String(), "liquid that does not boil at this altitude")
 	}

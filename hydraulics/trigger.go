@@ -42,6 +42,19 @@ func RuleNamed(name string) (Rule, bool) {
 	return Rule{}, false
 }
 
+// Validate returns the faults of r; the rules of this package have none.
+func (r Rule) Validate() error {
+	var faults manway.InputErrors
+	if r.Name == "" {
+		faults.Add("Name", "none", "the name of a rule, such as one of this package")
+	}
+	manway.Within(&faults, "SludgeToOutlet", r.SludgeToOutlet, 0, 10*manway.Foot)
+	manway.Within(&faults, "ScumToOutlet", r.ScumToOutlet, 0, 10*manway.Foot)
+	manway.Within(&faults, "ScumToTop", r.ScumToTop, 0, 10*manway.Foot)
+	manway.WithinNumber(&faults, "Share", r.Share, 0, 1)
+	return faults.Err()
+}
+
 // Solids is what a rule looks at in one compartment: the layers and the outlet
 // device, all as heights above the floor or thicknesses. A reading that was not
 // taken leaves the checks that need it not judged.
@@ -76,7 +89,7 @@ type TriggerResult struct {
 
 // List is the checks that the rule asks for.
 func (r TriggerResult) List() []manway.Check {
-	return append([]manway.Check(nil), r.Checks[:r.Asked]...)
+	return append([]manway.Check(nil), r.Checks[:min(max(r.Asked, 0), len(r.Checks))]...)
 }
 
 // Basis lists the source of the rule.
@@ -96,8 +109,13 @@ func (r TriggerResult) Basis() []manway.Citation { return []manway.Citation{r.Ru
 //
 // Source: the text of the rule, in its Source.
 func (r Rule) Trigger(s Solids) (TriggerResult, error) {
+	var faults manway.InputErrors
+	faults.Under("Rule", r.Validate())
 	if err := s.Validate(); err != nil {
-		return TriggerResult{}, err
+		faults = append(faults, err.(manway.InputErrors)...)
+	}
+	if len(faults) > 0 {
+		return TriggerResult{}, faults
 	}
 	result := TriggerResult{Rule: r, Complete: true, Cautions: manway.LocalCode}
 	add := func(c manway.Check, ran bool) {
@@ -209,6 +227,8 @@ func (s Solids) Validate() error {
 	}
 	if s.Share.Known {
 		manway.WithinNumber(&faults, "Share.Value", s.Share.Value, 0, 1)
+	} else {
+		manway.WithinNumber(&faults, "Share.Value", s.Share.Value, 0, 0)
 	}
 	return faults.Err()
 }

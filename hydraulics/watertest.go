@@ -52,7 +52,9 @@ func (t WaterTest) Result() (WaterTestResult, error) {
 	manway.Within(&faults, "Wetted", t.Wetted, 0, 100000*manway.SquareFoot)
 	manway.Within(&faults, "Change", t.Change, 0, 20*manway.Foot)
 	manway.Within(&faults, "Over", t.Over, 1*manway.Minute, 30*manway.Day)
-	manway.Within(&faults, "Design", t.Design, 0, 1e6*manway.GallonPerDay)
+	if t.Design != 0 {
+		manway.Within(&faults, "Design", t.Design, 1*manway.GallonPerDay, 1e6*manway.GallonPerDay)
+	}
 	if err := faults.Err(); err != nil {
 		return WaterTestResult{}, err
 	}

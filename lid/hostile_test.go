@@ -22,5 +22,5 @@ var abused = hostile.Room{
 	Calls: [][]any{{WornBar, 0.5 * in, 0.4 * in}, {CompositeIndex, tasks, ShortSpell, true}},
 }
 
-func TestHostile(t *testing.T) { abused.Test(t, 2000) }
+func TestHostile(t *testing.T) { abused.Test(t, 1000) }
 func FuzzHostile(f *testing.F) { abused.Fuzz(f) }

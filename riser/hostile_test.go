@@ -34,7 +34,7 @@ func abused(t testing.TB) hostile.Room {
 				Height: 26 * manway.Inch, Pit: pit, TankPit: pit, SpallArea: 0.1, SpallDepth: manway.Inch, Liquid: 2, TankVolume: 4, LocateDays: 3},
 		},
 		Calls:  [][]any{{Dig.While, Dig{Pit: pit}, &made, tank.FloatCase{Cover: 0.6}, tank.WallCase{Cover: 0.6, TopHeld: true}}},
-		Slow:   []string{"StackOf"},
+		Slow:   []string{"StackOf", "Dig.While"},
 		Sealed: []any{tank.Tank{}},
 	}
 }

@@ -145,7 +145,7 @@ func (j *job) forecast(t *tank.Tank) {
 		Last: in.Pumped, LastKnown: hydraulics.Counted, Visit: in.Visited,
 	}.Forecast()
 	if err != nil {
-		j.refuse(err, "Last.Date", "Pumped", "Last", "Pumped", "Visit.Date", "Visited", "Visit", "Visited")
+		j.refuse(err, "Last", "Pumped", "Visit", "Visited")
 		return
 	}
 	if f.NotMeasured == 0 {

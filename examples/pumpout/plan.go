@@ -98,8 +98,8 @@ func (in *input) check(c hydraulics.Case) error {
 		field string
 		date  manway.Date
 	}{{"Date", in.Date}, {"LastPumped", in.LastPumped}} {
-		if !d.date.IsZero() && d.date.Validate() != nil {
-			faults.Add(d.field, d.date.String(), "a date of the calendar")
+		if !d.date.IsZero() {
+			manway.OnCalendar(&faults, d.field, d.date)
 		}
 	}
 	if !in.Date.IsZero() && in.LastKnown != hydraulics.Unknown && (in.LastPumped.IsZero() || in.Date.Before(in.LastPumped)) {

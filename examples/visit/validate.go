@@ -18,7 +18,7 @@ func (s Survey) Validate() error {
 	var faults manway.InputErrors
 	text(&faults, "ID", s.ID, 1, 64)
 	text(&faults, "Note", s.Note, 0, 500)
-	faults.Under("Date", s.Date.Validate())
+	manway.OnCalendar(&faults, "Date", s.Date)
 	faults.Under("Ground", s.Ground.validate())
 	t, err := s.build()
 	faults.Under("Tank", err)

@@ -47,16 +47,20 @@ func (r *room) try(c *call, data []byte) (fault string, taken bool) {
 			fault = fmt.Sprintf("panic: %v\n%s\n%s", p, shown(before), stack[:runtime.Stack(stack, false)])
 		}
 	}()
+	hangs := time.AfterFunc(20*limit, func() { panic(c.name + " does not end:\n" + shown(before)) })
+	defer hangs.Stop()
 	begun := time.Now()
-	out := c.fn.Call(args)
-	if took := time.Since(begun); took > limit { // unless the machine was busy
+	out := c.call(args)
+	took := time.Since(begun)
+	for tries := 0; took > limit && tries < 3; tries++ { // the machine may be busy
 		begun = time.Now()
-		c.fn.Call(cloneAll(before))
-		if again := time.Since(begun); again > limit {
-			return fmt.Sprintf("takes %v, and %v again\n%s", took, again, shown(before)), false
-		}
+		c.call(cloneAll(before))
+		took = min(took, time.Since(begun))
 	}
-	j := judge{room: r, args: args, quantity: strings.Contains(c.name, "arshal")}
+	if took > limit {
+		return fmt.Sprintf("takes %v\n%s", took, shown(before)), false
+	}
+	j := judge{room: r, args: args, ownName: strings.Contains(c.name, "arshal") || len(args) > 0 && args[0].Type().Implements(errorType)}
 	if !alike(args, before) && args[0].Kind() != reflect.Pointer {
 		j.fault("arguments", "were changed to %s", shown(args))
 	}
@@ -64,7 +68,7 @@ func (r *room) try(c *call, data []byte) (fault string, taken bool) {
 		j.results("result", out, 2)
 	}
 	if len(data) > 0 && data[0]%8 == 0 {
-		if again := c.fn.Call(cloneAll(before)); !alike(out, again) {
+		if again := c.call(cloneAll(before)); !alike(out, again) {
 			j.fault("result", "differs when it is done again: %s, then %s", shown(out), shown(again))
 		}
 	}
@@ -72,6 +76,13 @@ func (r *room) try(c *call, data []byte) (fault string, taken bool) {
 		return strings.Join(j.faults, "\n") + "\n" + shown(before), false
 	}
 	return "", !failed(out)
+}
+
+func (c *call) call(args []reflect.Value) []reflect.Value {
+	if c.fn.Type().IsVariadic() {
+		return c.fn.CallSlice(args)
+	}
+	return c.fn.Call(args)
 }
 
 // plainly makes a call with nothing spoiled, and gives its results.
@@ -82,7 +93,7 @@ func (r *room) plainly(c *call, data []byte) (out []reflect.Value) {
 		}
 	}()
 	args := r.arguments(c, &choice{data}, false)
-	if out = c.fn.Call(args); failed(out) {
+	if out = c.call(args); failed(out) {
 		return nil
 	}
 	return out
@@ -138,6 +149,12 @@ func written(v reflect.Value, method string) []byte {
 func answers(out []reflect.Value) bool {
 	n := len(out)
 	return n > 0 && (out[n-1].Type() == errorType || n > 1 && out[n-1].Kind() == reflect.Bool && out[n-1].Bool())
+}
+
+// refuses reports whether a call can say so.
+func (c *call) refuses() bool {
+	n := c.fn.Type().NumOut()
+	return n > 0 && (c.fn.Type().Out(n-1) == errorType || n > 1 && c.fn.Type().Out(n-1).Kind() == reflect.Bool)
 }
 
 func failed(out []reflect.Value) bool {

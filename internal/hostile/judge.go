@@ -14,10 +14,10 @@ import (
 
 // judge collects what is wrong with a result.
 type judge struct {
-	room     *room
-	args     []reflect.Value
-	quantity bool // the call reads or writes text, and names the quantity
-	faults   []string
+	room    *room
+	args    []reflect.Value
+	ownName bool // the fault has the name of a quantity that is read or written, or is given
+	faults  []string
 }
 
 func (j *judge) fault(path, format string, args ...any) {
@@ -126,6 +126,16 @@ func (j *judge) error(path string, err error) {
 			return
 		}
 	}
+	if v := reflect.ValueOf(err); v.Type().PkgPath() == j.room.pkg && v.Kind() == reflect.Slice && v.Len() > 0 {
+		for i := range v.Len() { // faults of the room's own, each with its field
+			if v.Index(i).Kind() == reflect.Struct && v.Index(i).FieldByName("Field").String() == "" {
+				j.fault(path, "the error %q names no field", err)
+			}
+		}
+		if v.Index(0).Kind() == reflect.Struct {
+			return
+		}
+	}
 	var list manway.InputErrors
 	if one := new(manway.InputError); !errors.As(err, &list) && errors.As(err, &one) {
 		list = manway.InputErrors{one}
@@ -138,7 +148,7 @@ func (j *judge) error(path string, err error) {
 		switch {
 		case f.Field == "" || f.Value == "" || f.Want == "" || strings.Contains(f.Error(), "%!"):
 			j.fault(path, "the error %+v lacks a part", *f)
-		case !j.quantity && !named(f.Field, j.args):
+		case !j.ownName && !named(f.Field, j.args):
 			j.fault(path, "the error %+v names no field of what was given", *f)
 		case noNumber(f.Want) && !found:
 			j.fault(path, "the error %+v blames a field for another that is no number", *f)

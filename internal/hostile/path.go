@@ -25,7 +25,7 @@ func named(field string, args []reflect.Value) bool {
 		if more && rest == t.Name() {
 			return true
 		}
-		if !more && first != "" && (t.Kind() != reflect.Struct || t.Name() == first) {
+		if !more && first != "" && (t.Kind() != reflect.Struct || t.Name() == first || t == decimalType) {
 			return true
 		}
 	}

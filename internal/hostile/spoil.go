@@ -48,8 +48,8 @@ func (r *room) places(v reflect.Value) int {
 
 var decimalType = reflect.TypeFor[decimal.Decimal]()
 
-// What faults are written to is the caller's own, and never nil.
-var faultType, faultsType = reflect.TypeFor[*manway.InputError](), reflect.TypeFor[*manway.InputErrors]()
+// What faults are written to is the caller's own, and never nil; nor is a fault.
+var faultsType = reflect.TypeFor[*manway.InputErrors]()
 
 // spoilAt spoils place number *at of v, and reports whether it was in v.
 func (r *room) spoilAt(v reflect.Value, at *int, c *choice) bool {
@@ -131,7 +131,7 @@ func (r *room) spoilPlace(v reflect.Value, c *choice) {
 		switch {
 		case v.IsNil():
 			v.Set(r.made(v.Type(), c, 1))
-		case v.Type() != faultType && v.Type() != faultsType:
+		case !v.Type().Implements(errorType) && v.Type() != faultsType:
 			v.SetZero()
 		}
 	}

@@ -8,13 +8,39 @@ import (
 // Mesh says how finely to divide the slab.
 type Mesh struct {
 	// Scale multiplies every cell size of the graded grid; 0 means 1, the
-	// coarsest that is any use. It is not used when Cells is set.
+	// coarsest that is any use; 0.05 to 10. It is not used when Cells is set.
 	Scale float64
 	// Cells divides the slab evenly into that many cells along x and y (and
-	// more where lines of the grid must meet openings or supports).
+	// more where lines of the grid must meet openings or supports). Each is at
+	// most 256; both are 0 for the graded grid.
 	Cells [2]int
 	// Near lists rectangles, such as wheel patches, to be finely divided.
 	Near []Rect
+}
+
+func (m Mesh) check() error {
+	var f Faults
+	if m.Scale != 0 && !(m.Scale >= 0.05 && m.Scale <= 10) {
+		f.add("Mesh.Scale", m.Scale, "0.05 to 10")
+	}
+	if (m.Cells[0] == 0) != (m.Cells[1] == 0) {
+		f.add("Mesh.Cells", float64(m.Cells[0]), "cells both ways, or none")
+	}
+	for _, n := range m.Cells {
+		if n < 0 || n > 256 {
+			f.add("Mesh.Cells", float64(n), "0 to 256")
+		}
+	}
+	for _, r := range m.Near {
+		f.between("Mesh.Near.X0", r.X0, -largest, largest)
+		f.between("Mesh.Near.X1", r.X1, r.X0, largest)
+		f.between("Mesh.Near.Y0", r.Y0, -largest, largest)
+		f.between("Mesh.Near.Y1", r.Y1, r.Y0, largest)
+	}
+	if len(f) > 0 {
+		return f
+	}
+	return nil
 }
 
 // feature is a coordinate near which cells are to be small.

@@ -66,9 +66,12 @@ func (s *Solver) Factor(slab *Slab, m Mesh) error {
 	if err := slab.Check(); err != nil {
 		return err
 	}
+	if err := m.check(); err != nil {
+		return err
+	}
 	s.slab = *slab
 	s.makeGrid(m)
-	const most = 1 << 18 // nodes
+	const most = 1 << 15 // nodes: about a second
 	if n := s.nodes(); n > most {
 		return fault("Mesh", float64(n), fmt.Sprintf("at most %d nodes", most))
 	}

@@ -18,5 +18,5 @@ var abused = hostile.Room{
 	},
 }
 
-func TestHostile(t *testing.T) { abused.Test(t, 2000) }
+func TestHostile(t *testing.T) { abused.Test(t, 1000) }
 func FuzzHostile(f *testing.F) { abused.Fuzz(f) }
