@@ -7,11 +7,17 @@ import (
 	"manway.example/manway/internal/hostile"
 )
 
+func readWord(text []byte) (a manway.Answer, err error) {
+	return a, manway.ReadWord(&a, "answer", []string{"unknown", "no", "yes"}, text)
+}
+
 var abused = hostile.Room{
 	Funcs: []any{
 		manway.Governing, manway.GroundwaterAt, manway.WithinNumber, manway.WithinCount, manway.Pieces[manway.Length], manway.Reached[manway.Force],
 		manway.Within[manway.Length], manway.Positive[manway.Mass], manway.NotNegative[manway.Angle], manway.Absent[manway.Flow], manway.OnCalendar,
+		manway.Read, manway.Word[manway.Answer], readWord,
 	},
+	Apart: map[string]string{"ReadWord": "as readWord, with the field and the words that a type gives it"},
 	Seeds: []any{
 		manway.Angle(0.5), manway.Area(2), manway.Density(2400), manway.Duration(86400), manway.Flow(1e-3), manway.Force(500), manway.Length(1.2), manway.LineLoad(1e4),
 		manway.Mass(80), manway.Moment(1e3), manway.MomentPerLength(1e4), manway.Pressure(5e4), manway.Temperature(285), manway.Velocity(1), manway.Volume(3),
@@ -20,8 +26,9 @@ var abused = hostile.Room{
 		manway.Date{Year: 2026, Month: 10, Day: 14}, manway.Soil{}, manway.Soil{Moist: 1900, Saturated: 2100, Friction: 0.5}, manway.Groundwater{}, manway.GroundwaterAt(0.5),
 		manway.InputError{Field: "Depth", Value: "1 m", Want: "2 m"}, manway.InputErrors{{Field: "Depth", Value: "1 m", Want: "2 m"}}, manway.Person{Mass: 90}, manway.TruckWheel,
 		manway.Concrete{}, manway.Concrete{Strength: 28e6, Density: 2400}, manway.SteelKnown, manway.Reinforcement{State: manway.SteelKnown, Diameter: 0.0127, Spacing: 0.2, Cover: 0.025, Yield: 4e8},
-		manway.US, manway.SI, manway.Working{{Symbol: "V", Formula: "a x b"}}, manway.Citation{Source: manway.Practice, Place: "trade"}, manway.Pass,
+		manway.US, manway.SI, manway.Working{{Symbol: "V", Formula: "a x b"}}, manway.Citation{Source: manway.Practice, Place: "trade"}, manway.Pass, manway.Yes, manway.Reading{}, manway.Read(0.3), manway.Read(0),
 	},
+	Calls: [][]any{{readWord, []byte("no")}},
 }
 
 func TestHostile(t *testing.T) { abused.Test(t, 500) }

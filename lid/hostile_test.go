@@ -9,7 +9,7 @@ import (
 
 // abused is every function of the package and what it accepts.
 var abused = hostile.Room{
-	Funcs: []any{AirLoss, HoleCoverLoad, PushFilter, GuardRules, GuardRuleOf, SpellOf, AverageRate, CompositeIndex, HandForceAt, TeamByShare, TeamByDoubling, WornBar},
+	Funcs: []any{AirLoss, HoleCoverLoad, PushFilter, GuardRules, GuardRuleOf, SpellOf, AverageRate, CompositeIndex, HandForceAt, TeamByShare, TeamByDoubling, WornBar, Basis},
 	Seeds: []any{
 		lids["disc"], lids["bevelled plug"], lids["stepped plug"], lids["slab"], lids["tapered slab"], lids["stepped slab"], recessed,
 		soundHandle, usual, tasks[0], Bar{LoadArm: 3 * in, EffortArm: 48 * in}, Crew{2, 50 * manway.Pound}, chips[0], Filter{Far: true},

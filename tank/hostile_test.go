@@ -11,7 +11,7 @@ import (
 func abused(t testing.TB) hostile.Room {
 	vacuum := LeakStandards()[slices.IndexFunc(LeakStandards(), func(s LeakStandard) bool { return s.Vacuum != 0 })]
 	r := hostile.Room{
-		Funcs: []any{LeakStandards, RuleSets, RuleSetOf, Mesh, FromDrops, New, Found},
+		Funcs: []any{LeakStandards, RuleSets, RuleSetOf, Mesh, FromDrops, New},
 		Seeds: []any{
 			FloatCase{}, FloatCase{Cover: 0.5, Lids: 100, RiserArea: 0.3, Groundwater: manway.GroundwaterAt(0.4), Ballast: []Ballast{{500, 2400, true}}}, Work{Found: 0.5},
 			ChartCase{Step: manway.Inch}, ChartCase{Step: 0.1, FromRim: true, Rim: 0.3}, knownRoof(), RoofCase{Now: RoofLoad{Cover: 0.3}},
@@ -19,7 +19,7 @@ func abused(t testing.TB) hostile.Room {
 			FloorCase{Cover: 0.4}, PartitionCase{Liquid: 1.2}, Drop{12 * in, 250 * manway.Gallon}, []Drop{{0, 0}, {12 * in, 250 * manway.Gallon}, {30 * in, 610 * manway.Gallon}, {48 * in, 1000 * manway.Gallon}},
 			LeakTest{Standard: LeakStandards()[0], Time: manway.Day, Drop: 0.4 * manway.Inch, Surface: 4 * manway.SquareFoot},
 			LeakTest{Standard: vacuum, Time: 2 * manway.Minute, Start: 4 * manway.InchMercury, End: 3.6 * manway.InchMercury},
-			Facts{Bedrooms: 3, DailyFlow: 450 * manway.GallonPerDay, Liquid: 1000 * manway.Gallon, Compartments: 2, LiquidDepth: Found(1.2), InletBelow: Found(0.3)},
+			Facts{Bedrooms: 3, DailyFlow: 450 * manway.GallonPerDay, Liquid: 1000 * manway.Gallon, Compartments: 2, LiquidDepth: manway.Read(1.2), InletBelow: manway.Read(0.3)},
 			Nominal{Volume: 1000 * manway.Gallon, Depth: 48 * in, Height: 60 * in, Length: 96 * in},
 		},
 		Sealed: []any{Tank{}, Compartment{}},

@@ -27,7 +27,7 @@ func abused() hostile.Room {
 		Slow:   []string{"solved", "surface", "studied", "combined", "scanned"},
 		Apart: map[string]string{
 			"Solver.Factor": "solved", "Solver.Solve": "solved", "Solver.Unknowns": "solved", "Solver.Cells": "solved", "Solver.Flops": "solved", "Solver.Influence": "surface", "Influence.Under": "surface",
-			"Influence.At": "surface", "Study.Run": "studied", "Field.Combine": "combined", "Field.Scan": "scanned", "Field.Extremes": "solved", "Field.At": "solved", "Field.Reactions": "solved",
+			"Solver.SolveOnto": "combined", "Field.Balance": "combined", "Solver.Surfaces": "surface", "Surfaces.At": "surface", "Study.Run": "studied", "Field.Combine": "combined", "Field.Scan": "scanned", "Field.Extremes": "solved", "Field.At": "solved", "Field.Reactions": "solved",
 			"Field.EdgeForce": "solved", "Field.Shear": "solved", "Extremes.Take": "scanned", "Extremes.Governing": "solved", "Slab.CheckLoads": "solved",
 		},
 	}
@@ -73,17 +73,24 @@ func solved(slab Slab, m Mesh, loads []Load, at Point) (reading, error) {
 	return read(&s, &f, at), nil
 }
 
-func surface(slab Slab, q Quantity, at Point, loads []Load) ([2]float64, error) {
+func surface(slab Slab, q Quantity, at Point, loads []Load) (float64, error) {
 	var s Solver
 	var in Influence
 	if err := s.Factor(&slab, Mesh{Cells: [2]int{6, 4}}); err != nil {
-		return [2]float64{}, err
+		return 0, err
 	}
 	if err := s.Influence(&in, q, at); err != nil {
-		return [2]float64{}, err
+		return 0, err
+	}
+	var three Surfaces
+	if err := s.Surfaces(&three, at); err != nil {
+		return 0, err
+	}
+	if m := three.At(at); !finite(m.X) || !finite(m.Y) || !finite(m.XY) {
+		return m.X, nil // is judged as the answer
 	}
 	under, err := in.Under(loads)
-	return [2]float64{under, in.At(at)}, err
+	return under, err
 }
 
 func studied(slab Slab, cases [][]Load) ([]reading, error) {
@@ -107,7 +114,14 @@ func combined(slab Slab, loads []Load, one, other float64) (reading, error) {
 	if err := s.Solve(&f, loads); err != nil {
 		return reading{}, err
 	}
-	if err := sum.Combine(Scaled{one, &f}, Scaled{other, &f}); err != nil {
+	if slab.BearingOnly {
+		if err := s.SolveOnto(&sum, Scaled{one, &f}, loads); err != nil {
+			return reading{}, err
+		}
+		if err := sum.Balance(); err != nil {
+			return reading{}, err
+		}
+	} else if err := sum.Combine(Scaled{one, &f}, Scaled{other, &f}); err != nil {
 		return reading{}, err
 	}
 	return read(&s, &sum, Point{slab.Length / 2, slab.Width / 2}), nil
@@ -124,8 +138,8 @@ func scanned(slab Slab, loads []Load) (Extremes, error) {
 		return e, err
 	}
 	first := true
-	f.Scan(func(p Point, v Value) {
-		e.Take(p, v, first)
+	f.Scan(func(p Point, m Moment) {
+		e.Take(p, Value{M: m}, first)
 		first = false
 	})
 	return e, nil
