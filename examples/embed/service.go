@@ -15,22 +15,15 @@ import (
 	"manway.example/manway/examples/visit"
 )
 
-const (
-	maxBody  = 256 << 10 // bytes of a survey
-	patience = 30 * time.Second
-)
+const maxBody, patience = 256 << 10, 30 * time.Second // of a survey, with a client
 
 // newServer answers surveys with visits, as many at a time as there are cores. It
 // gives each client so long to send, to wait for a core and to read.
 func newServer(book cost.Book, patience time.Duration) *http.Server {
 	cores := make(chan struct{}, runtime.GOMAXPROCS(0))
-	mux := http.NewServeMux()
-	mux.HandleFunc("POST /visit", func(w http.ResponseWriter, r *http.Request) {
-		survey, err := visit.Read(http.MaxBytesReader(w, r.Body, maxBody))
-		if tooLarge := new(http.MaxBytesError); errors.As(err, &tooLarge) {
-			refuse(w, http.StatusRequestEntityTooLarge, err)
-			return
-		} else if err != nil {
+	answer := func(w http.ResponseWriter, r *http.Request) {
+		survey, err := visit.Read(r.Body)
+		if err != nil {
 			refuse(w, http.StatusBadRequest, err)
 			return
 		}
@@ -40,40 +33,33 @@ func newServer(book cost.Book, patience time.Duration) *http.Server {
 			refuse(w, http.StatusServiceUnavailable, errors.New("busy: want another try later"))
 			return
 		}
-		html := strings.Contains(r.Header.Get("Accept"), "text/html")
-		answer, err := work(survey, book, html)
-		<-cores // and given back before the client reads
+		var page bytes.Buffer
+		v, err := visit.Run(survey, book)
+		if kind := "text/html"; err == nil && strings.Contains(r.Header.Get("Accept"), kind) {
+			w.Header().Set("Content-Type", kind+"; charset=utf-8")
+			err = v.WriteHTML(&page)
+		} else if err == nil {
+			w.Header().Set("Content-Type", "application/json")
+			err = json.NewEncoder(&page).Encode(v)
+		}
+		<-cores // given back before the client reads
 		if err != nil {
 			refuse(w, http.StatusBadRequest, err)
 			return
 		}
-		kind := "application/json"
-		if html {
-			kind = "text/html; charset=utf-8"
-		}
-		w.Header().Set("Content-Type", kind)
 		w.Header().Set("X-Content-Type-Options", "nosniff")
-		_, _ = w.Write(answer) // a client that has gone gets nothing
-	})
+		_, _ = page.WriteTo(w) // a client that has gone gets nothing
+	}
+	mux := http.NewServeMux()
+	mux.Handle("POST /visit", http.MaxBytesHandler(http.HandlerFunc(answer), maxBody))
 	return &http.Server{Handler: mux, ReadTimeout: patience, WriteTimeout: 3 * patience, IdleTimeout: patience, MaxHeaderBytes: 16 << 10}
-}
-
-// work makes the visit of a survey, whole before its first byte is sent.
-func work(s visit.Survey, book cost.Book, html bool) ([]byte, error) {
-	v, err := visit.Run(s, book)
-	if err != nil {
-		return nil, err
-	}
-	if !html {
-		return json.Marshal(v)
-	}
-	var b bytes.Buffer
-	err = v.WriteHTML(&b)
-	return b.Bytes(), err
 }
 
 // refuse lists every fault that the error is made of.
 func refuse(w http.ResponseWriter, status int, err error) {
+	if tooLarge := new(http.MaxBytesError); errors.As(err, &tooLarge) {
+		status = http.StatusRequestEntityTooLarge
+	}
 	list, _ := json.Marshal(err) // of faults
 	if !bytes.HasPrefix(list, []byte("[")) {
 		list, _ = json.Marshal([]string{err.Error()})
@@ -86,13 +72,13 @@ func refuse(w http.ResponseWriter, status int, err error) {
 // serve answers until the context ends, and then what it has taken on.
 func serve(ctx context.Context, s *http.Server, l net.Listener) error {
 	ended := make(chan error, 1)
-	go func() { ended <- s.Serve(l) }()
-	select {
-	case err := <-ended:
+	stop := context.AfterFunc(ctx, func() {
+		last, cancel := context.WithTimeout(context.Background(), patience)
+		defer cancel()
+		ended <- s.Shutdown(last)
+	})
+	if err := s.Serve(l); stop() { // it ended by itself
 		return err
-	case <-ctx.Done():
 	}
-	last, cancel := context.WithTimeout(context.Background(), patience)
-	defer cancel()
-	return s.Shutdown(last)
+	return <-ended
 }

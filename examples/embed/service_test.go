@@ -72,6 +72,7 @@ func TestAnswers(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	plain = append(plain, '\n')
 	for _, c := range []struct {
 		accept, kind string
 		want         []byte
@@ -116,12 +117,20 @@ func TestRefusals(t *testing.T) {
 	}
 }
 
-// dribble gives a body in small pieces that are far apart.
-type dribble struct{ rest string }
+// dribble gives a body in small pieces that are far apart, the second half only
+// once on is closed.
+type dribble struct {
+	rest string
+	half int
+	on   <-chan struct{}
+}
 
 func (d *dribble) Read(p []byte) (int, error) {
 	if d.rest == "" {
 		return 0, io.EOF
+	}
+	if len(d.rest) <= d.half {
+		<-d.on
 	}
 	time.Sleep(2 * time.Millisecond)
 	n := copy(p, d.rest[:min(16, len(d.rest))])
@@ -129,31 +138,52 @@ func (d *dribble) Read(p []byte) (int, error) {
 	return n, nil
 }
 
-// 200 clients that send slowly beside 200 that do not: every one gets the answer
-// to its own survey, and memory stays within bounds.
+// 200 clients that send slowly beside 200 that do not, and the service is told to
+// end while the slow ones are half way: every one gets the answer to its own
+// survey, memory stays within bounds, and the service ends.
 func TestManyClients(t *testing.T) {
-	s := service(t)
-	transport := &http.Transport{MaxIdleConnsPerHost: 400}
-	defer transport.CloseIdleConnections()
-	client := &http.Client{Transport: transport}
-	var all sync.WaitGroup
-	for i := range 400 {
+	const clients = 400
+	l, err := net.Listen("tcp", "127.0.0.1:0")
+	if err != nil {
+		t.Fatal(err)
+	}
+	ctx, end := context.WithCancel(context.Background())
+	s := newServer(cost.Book{}, time.Hour)
+	var begun, all sync.WaitGroup
+	begun.Add(clients)
+	handler := s.Handler
+	s.Handler = http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		begun.Done()
+		handler.ServeHTTP(w, r)
+	})
+	ended, ending := make(chan error, 1), make(chan struct{})
+	go func() { ended <- serve(ctx, s, l) }()
+	client := &http.Client{Transport: &http.Transport{MaxIdleConnsPerHost: clients}}
+	defer client.CloseIdleConnections()
+	for i := range clients {
 		all.Go(func() {
 			id := fmt.Sprintf("client-%d", i)
-			body := io.Reader(strings.NewReader(fmt.Sprintf(small, id)))
+			text := fmt.Sprintf(small, id)
+			body := io.Reader(strings.NewReader(text))
 			if i%2 == 0 {
-				body = &dribble{fmt.Sprintf(small, id)}
+				body = &dribble{text, len(text) / 2, ending}
 			}
-			status, _, answer, err := post(client, s.URL, "", body)
+			status, _, answer, err := post(client, "http://"+l.Addr().String(), "", body)
 			if err != nil || status != 200 || !strings.HasPrefix(string(answer), `{"id":"`+id+`"`) {
 				t.Errorf("%s: %d %.100s %v", id, status, answer, err)
 			}
 		})
 	}
+	begun.Wait()
+	end()
+	close(ending)
 	all.Wait()
+	if err := <-ended; err != nil {
+		t.Error(err)
+	}
 	var m runtime.MemStats
 	runtime.ReadMemStats(&m)
-	if m.Sys > 256<<20 {
+	if t.Logf("%d MiB taken from the system", m.Sys>>20); m.Sys > 256<<20 {
 		t.Errorf("%d MiB taken from the system", m.Sys>>20)
 	}
 }
