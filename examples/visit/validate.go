@@ -2,6 +2,7 @@ package visit
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -236,9 +237,14 @@ func (t Truck) validate() error {
 	return faults.Err()
 }
 
+// priceCode is what a price book takes for a code, and so a ring must have.
+var priceCode = regexp.MustCompile(`^[A-Za-z0-9][A-Za-z0-9.-]{0,39}$`)
+
 func (r Ring) validate() error {
 	var faults manway.InputErrors
-	text(&faults, "Code", r.Code, 1, 40)
+	if !priceCode.MatchString(r.Code) {
+		faults.Add("Code", fmt.Sprintf("%.60q", r.Code), "a code of the price book: 1 to 40 letters, digits, points and hyphens, a letter or digit first")
+	}
 	manway.Within(&faults, "Height", r.Height, 1*manway.Inch, 6*manway.Foot)
 	manway.Within(&faults, "Bore", r.Bore, 6*manway.Inch, 10*manway.Foot)
 	manway.Within(&faults, "Wall", r.Wall, 0, 12*manway.Inch)
