@@ -26,7 +26,7 @@ var abused = hostile.Room{
 		manway.Date{Year: 2026, Month: 10, Day: 14}, manway.Soil{}, manway.Soil{Moist: 1900, Saturated: 2100, Friction: 0.5}, manway.Groundwater{}, manway.GroundwaterAt(0.5),
 		manway.InputError{Field: "Depth", Value: "1 m", Want: "2 m"}, manway.InputErrors{{Field: "Depth", Value: "1 m", Want: "2 m"}}, manway.Person{Mass: 90}, manway.TruckWheel,
 		manway.Concrete{}, manway.Concrete{Strength: 28e6, Density: 2400}, manway.SteelKnown, manway.Reinforcement{State: manway.SteelKnown, Diameter: 0.0127, Spacing: 0.2, Cover: 0.025, Yield: 4e8},
-		manway.US, manway.SI, manway.Working{{Symbol: "V", Formula: "a x b"}}, manway.Citation{Source: manway.Practice, Place: "trade"}, manway.Pass, manway.Yes, manway.Reading{}, manway.Read(0.3), manway.Read(0),
+		manway.US, manway.SI, manway.Working{{Symbol: "V", Formula: "a x b"}}, manway.Citation{Source: manway.Practice, Place: "trade"}, manway.Pass, manway.Yes, manway.Inspection{}, manway.Sounding(1), manway.Probe(1), manway.Bars(1), manway.Edge(1), manway.Unsound{}, manway.Reading{}, manway.Read(0.3), manway.Read(0),
 	},
 	Calls: [][]any{{readWord, []byte("no")}},
 }

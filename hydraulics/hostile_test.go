@@ -19,10 +19,11 @@ func abused(t testing.TB) hostile.Room {
 			hydraulics.Accumulations, hydraulics.CompareAccumulation, hydraulics.Arrival, hydraulics.Atmosphere, hydraulics.WetWellVolume, hydraulics.CycleTime,
 			hydraulics.FixtureLoad, hydraulics.NextPumpOut, hydraulics.FrictionFactor, hydraulics.Fittings, hydraulics.NextDate, hydraulics.Interval,
 			hydraulics.DerivedInterval, hydraulics.Orifice, hydraulics.DrainTime, hydraulics.FrancisWeir, hydraulics.VNotch, hydraulics.PumpOut,
-			hydraulics.Rules, hydraulics.RuleNamed, hydraulics.HoldingTank, hydraulics.VacuumTime, hydraulics.WaterAt, hydraulics.SeptageWaits,
+			hydraulics.Rules, hydraulics.RuleNamed, hydraulics.HoldingTank, hydraulics.VacuumTime, hydraulics.WaterAt, hydraulics.SeptageWaits, hydraulics.LevelTrend,
 		},
 		Seeds: []any{
 			hydraulics.SeptageField{Area: 5 * manway.Acre, Nitrogen: 200, Spread: 20}, hydraulics.SeptageWaits()[0],
+			[]hydraulics.LevelSeen{{Date: manway.Date{Year: 2025, Month: 3, Day: 1}, Level: manway.Read(51 * manway.Inch)}, {Date: manway.Date{Year: 2026, Month: 3, Day: 1}, Level: manway.Read(52 * manway.Inch)}},
 			pumped, pumped.Compartments[0], hose, suction, hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100 * manway.Foot, C: 140},
 			hydraulics.Case{Outlet: 48 * manway.Inch, Compartments: pumped.Compartments, Dividers: []hydraulics.Divider{{Port: manway.Read(30 * manway.Inch), Judged: true, Difference: manway.Foot}},
 				Keeps: []hydraulics.Keep{{Name: "float", Judged: true, Level: 0.3}, {Name: "walls"}}},

@@ -109,7 +109,7 @@ func TestTextFieldsStayText(t *testing.T) {
 		_, book := read(t, name)
 		s, taken := filled(t, name, text, nil)
 		plain, _ := filled(t, name, strings.Repeat("m", len(text)), taken)
-		evil, tame := page(t, s, book), page(t, plain, book)
+		evil, tame := rendered(t, s, book), rendered(t, plain, book)
 		names, shows := skeleton(t, evil)
 		wanted, _ := skeleton(t, tame)
 		if !slices.Equal(names, wanted) {
@@ -143,7 +143,7 @@ func TestTextFieldsStayText(t *testing.T) {
 	}
 }
 
-func page(t *testing.T, s visit.Survey, book cost.Book) []byte {
+func rendered(t *testing.T, s visit.Survey, book cost.Book) []byte {
 	t.Helper()
 	v, err := visit.Run(s, book)
 	if err != nil {

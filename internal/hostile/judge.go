@@ -74,7 +74,7 @@ func (j *judge) value(path string, v reflect.Value, methods int) {
 
 // text looks for a number that is none, and for a verb that was not filled.
 func (j *judge) text(path, s string) {
-	for _, bad := range []string{"NaN", "+Inf", "-Inf", " Inf", "%!", "unknown value"} {
+	for _, bad := range []string{"NaN", "+Inf", "-Inf", " Inf ", "%!", "unknown value"} {
 		if strings.Contains(s, bad) {
 			j.fault(path, "%q in %.300q", bad, s)
 		}
