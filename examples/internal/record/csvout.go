@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 )
 
 // Row writes the cells of a CSV row, in the order of the columns. [Row.Next]
@@ -77,7 +78,10 @@ func (r *Row) Empty() {
 // Harmless is a text for a cell of a CSV table, with an apostrophe in front
 // where a spreadsheet would take it for a formula.
 func Harmless(s string) string {
-	if s != "" && strings.IndexByte("=+-@\t\r", s[0]) >= 0 {
+	if s == "" || s[0] > '@' && s[0] < utf8.RuneSelf {
+		return s
+	}
+	if first, _ := utf8.DecodeRuneInString(s); strings.ContainsRune("=+-@\t\r\n＝＋－＠", first) {
 		return "'" + s
 	}
 	return s
