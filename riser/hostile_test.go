@@ -5,6 +5,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/internal/hostile"
+	"manway.example/manway/lid"
 	"manway.example/manway/tank"
 )
 
@@ -28,7 +29,7 @@ func abused(t testing.TB) hostile.Room {
 			Surround{Depth: 3 * manway.Foot, Wheel: manway.PickupWheel, Away: manway.Foot}, Squash{Load: 3e4, Reaction: 5e6}, pit,
 			Tie{Corners: 30 * manway.Foot, FromA: 18 * manway.Foot, FromB: 24 * manway.Foot, Tape: manway.Inch}, Buried{Diameter: 24 * manway.Inch, Depth: 8 * manway.Inch},
 			Hose{Along: 90 * manway.Foot, Bottom: 8 * manway.Foot, Inlet: 4 * manway.Foot, Section: 25 * manway.Foot}, manway.Reading{}, manway.Read(0.05),
-			Condition{}, Condition{JointSealed: manway.No, Roots: manway.Yes, JointGap: manway.Read(manway.Inch / 2), Fastened: manway.No, Guard: manway.No, Handle: HandleRusted},
+			Condition{}, Condition{JointSealed: manway.No, Roots: manway.Yes, JointGap: manway.Read(manway.Inch / 2), Fastened: manway.No, Guard: manway.No, Handle: lid.HandleRusted},
 			Condition{CoverDrops: manway.Yes, CoverMass: 200, CrewLimit: 50, SpallDepth: manway.Read(manway.Inch), Thickness: manway.Read(3 * manway.Inch), SteelExposed: manway.Yes, RoofStrength: manway.Fail, Missing: manway.No},
 			Site{}, Site{Port: 24 * manway.Inch, Bore: 24 * manway.Inch, Outside: 30 * manway.Inch, JointClosed: manway.Inch / 2, JointDown: manway.Read(20 * manway.Inch), Standing: 1, StandingMass: 60,
 				Height: 26 * manway.Inch, Pit: pit, TankPit: pit, SpallArea: 0.1, SpallDepth: manway.Inch, Liquid: 2, TankVolume: 4, LocateDays: 3},
