@@ -30,7 +30,7 @@ func abused(t testing.TB) hostile.Room {
 	read := func(text string) (cost.Book, error) { return cost.ReadPriceBook(strings.NewReader(text)) }
 	return hostile.Room{
 		Funcs: []any{
-			cost.Bulks, cost.HaulWeight, cost.Compare, cost.MixVolume, cost.DiscountFactors, cost.Perpetuity, cost.Productivities, cost.ManDays, cost.SameLife,
+			cost.Bulks, cost.HaulWeight, cost.Swells, cost.Compare, cost.MixVolume, cost.DiscountFactors, cost.Perpetuity, cost.Productivities, cost.ManDays, cost.SameLife,
 			read, cost.WayOf, cost.MoneyText, cost.SumOf, cost.Shares, cost.BarWeight, cost.Supplies, cost.Takeoff, cost.Merge, cost.MarkupOf, cost.MarginOf, cost.Basis,
 		},
 		Sealed: []any{cost.Book{}, cost.Estimate{}, cost.Comparison{}, cost.Outlook{}, cost.Spread{}},

@@ -19,7 +19,7 @@ func abused(t testing.TB) hostile.Room {
 			hydraulics.Accumulations, hydraulics.CompareAccumulation, hydraulics.Arrival, hydraulics.Atmosphere, hydraulics.WetWellVolume, hydraulics.CycleTime,
 			hydraulics.FixtureLoad, hydraulics.NextPumpOut, hydraulics.FrictionFactor, hydraulics.Fittings, hydraulics.NextDate, hydraulics.Interval,
 			hydraulics.DerivedInterval, hydraulics.Orifice, hydraulics.DrainTime, hydraulics.FrancisWeir, hydraulics.VNotch, hydraulics.PumpOut,
-			hydraulics.Rules, hydraulics.RuleNamed, hydraulics.HoldingTank, hydraulics.VacuumTime, hydraulics.WaterAt, hydraulics.SeptageWaits, hydraulics.LevelTrend,
+			hydraulics.Rules, hydraulics.RuleNamed, hydraulics.HoldingTank, hydraulics.VacuumTime, hydraulics.WaterAt, hydraulics.SeptageWaits, hydraulics.LevelTrend, hydraulics.Basis,
 		},
 		Seeds: []any{
 			hydraulics.SeptageField{Area: 5 * manway.Acre, Nitrogen: 200, Spread: 20}, hydraulics.SeptageWaits()[0],

@@ -27,7 +27,7 @@ func abused() hostile.Room {
 		Slow:   []string{"solved", "surface", "studied", "combined", "scanned"},
 		Apart: map[string]string{
 			"Solver.Factor": "solved", "Solver.Solve": "solved", "Solver.Unknowns": "solved", "Solver.Cells": "solved", "Solver.Flops": "solved", "Solver.Influence": "surface", "Influence.Under": "surface",
-			"Solver.SolveOnto": "combined", "Field.Balance": "combined", "Solver.Surfaces": "surface", "Surfaces.At": "surface", "Study.Run": "studied", "Field.Combine": "combined", "Field.Scan": "scanned", "Field.Extremes": "solved", "Field.At": "solved", "Field.Reactions": "solved",
+			"Solver.SolveOnto": "combined", "Field.Balance": "combined", "Solver.Surfaces": "surface", "Surfaces.At": "surface", "Study.Run": "studied", "Field.Combine": "combined", "Field.Scan": "scanned", "Field.Extremes": "solved", "Field.At": "solved", "Field.MomentAt": "solved", "Field.Reactions": "solved",
 			"Field.EdgeForce": "solved", "Field.Shear": "solved", "Extremes.Take": "scanned", "Extremes.Governing": "solved", "Slab.CheckLoads": "solved",
 		},
 	}
@@ -41,6 +41,7 @@ type reading struct {
 	Reactions                Reactions
 	Edges                    [4][]Intensity
 	At                       Value
+	Moment                   Moment
 	Shear, Flops             float64
 	Unknowns                 int
 }
@@ -53,6 +54,7 @@ func read(s *Solver, f *Field, at Point) (r reading) {
 		r.Edges[side] = f.EdgeForce(side, nil)
 	}
 	r.At, _ = f.At(at.X, at.Y)
+	r.Moment, _ = f.MomentAt(at.X, at.Y)
 	s.Cells()
 	r.Shear, _ = f.Shear(X, at.X, 0, at.Y)
 	return r
