@@ -206,3 +206,11 @@ func TestLimitsOfRanges(t *testing.T) {
 	limit.Check(t, sum{[]cost.Moments{{Mean: 5, SD: 1}}, 0.5}, func(x sum) error { return second(cost.SumOf(x.Parts, x.Rho)) },
 		limit.Between("Rho", 0.0, 1), limit.Between("Parts[0].Mean", -mostMoney, mostMoney), limit.Between("Parts[0].SD", 0, mostMoney))
 }
+
+func TestLimitsOfBoughtLines(t *testing.T) {
+	line := cost.Line{Code: "concrete", Quantity: 4, Unit: "FTQ"}
+	limit.Check(t, line, cost.Line.Validate, limit.Between("Net", 0.0, 1e9), limit.Between("WastePercent", 0.0, 1000), limit.Between("Bulking", 0.0, 1000),
+		limit.Between("Pack", 0.0, 1e9), limit.Between("Leftover", 0.0, 1e9))
+	supply := cost.Supply{Code: "grit", NetUnit: "FTQ", Unit: "EA", Pack: 0.5}
+	limit.Refuses(t, supply, cost.Supply.Validate, "NetUnit", func(s *cost.Supply) { s.NetUnit = "bucket" })
+}

@@ -186,7 +186,10 @@ func TestLimitsOfIntervals(t *testing.T) {
 	}
 	years := hydraulics.Accumulation{Rate: 80, Power: 1, From: 1, To: 10}
 	limit.Check(t, grown{4, 3 * manway.Year}, func(g grown) error { _, _, err := years.Volume(g.People, g.Time); return err },
-		limit.Between("People", 1, 1000), limit.Between("Time in years", (1-1e-9)*manway.Year, 10*(1+1e-9)*manway.Year).In("Time"))
+		limit.Between("People", 1, 1000), limit.Between("Time", (1-1e-9)*manway.Year, 10*(1+1e-9)*manway.Year))
+	model := func(a hydraulics.Accumulation) error { _, _, err := a.Volume(4, 3*manway.Year); return err }
+	limit.Check(t, years, model, limit.Between("Fixed", 0.0, 10000), limit.Between("Rate", 0.0, 10000), limit.Between("RateHigh", 0.0, 10000),
+		limit.Between("Power", 0.0, 3), limit.Between("From", 0.0, 100), limit.Between("To", 0.0, 100))
 	limit.Check(t, grown{4, 3 * manway.Year}, func(g grown) error { return refused(hydraulics.CompareAccumulation(g.People, g.Time)) },
 		limit.Between("People", 1, 1000), limit.Between("Time", 1*manway.Day, 50*manway.Year))
 
@@ -211,8 +214,9 @@ func TestLimitsOfIntervals(t *testing.T) {
 	limit.Check(t, m, func(m hydraulics.Measured) error {
 		return refused(hydraulics.NextPumpOut(m, h, 1000*gallon, day(2024)))
 	}, limit.AtLeast("Outlet", 6*manway.Inch))
+	limit.Refuses(t, m, forecast, "Visit", func(m *hydraulics.Measured) { m.Visit.Month = 13 })
 	limit.Refuses(t, m, forecast, "Last", func(m *hydraulics.Measured) { m.Last = day(2025) })
-	limit.Refuses(t, m, forecast, "Rule", func(m *hydraulics.Measured) { m.Rule = hydraulics.Rule{} })
+	limit.Refuses(t, m, forecast, "Rule.Name", func(m *hydraulics.Measured) { m.Rule = hydraulics.Rule{} })
 }
 
 // Levels: on arrival, through a day, by a gauge, in a test of the water.
@@ -243,11 +247,11 @@ func TestLimitsOfLevels(t *testing.T) {
 	c := twoCompartments(t, boxTank(t, 1)).Compartments[0]
 	g := hydraulics.Gauge{Compartment: c, From: 48 * manway.Inch, To: 6 * manway.Inch, Before: 300 * gallon, After: 800 * gallon, Inflow: gallon}
 	limit.Check(t, g, func(g hydraulics.Gauge) error { return refused(g.Read()) },
-		limit.Between("To", 0, 47*manway.Inch), limit.Between("Before", 0, 15000*gallon), limit.Between("After", 300*gallon, 15000*gallon),
+		limit.Between("From", 1*manway.Inch, 40*manway.Foot), limit.Between("To", 0, 47*manway.Inch), limit.Between("Before", 0, 15000*gallon), limit.Between("After", 300*gallon, 15000*gallon),
 		limit.Between("Inflow", 0, 500*gallon))
 	computed := must[hydraulics.GaugeReading](t)(g.Read()).Computed
 	limit.Check(t, g, func(g hydraulics.Gauge) error { return refused(g.Recalibrated()) },
-		limit.Between("Ratio", 301*gallon+computed/2, 301*gallon+2*computed).In("After"))
+		limit.Between("After", 301*gallon+computed/2, 301*gallon+2*computed))
 	e := hydraulics.Emptying{Suction: hydraulics.Suction{Temperature: sixty, Vacuum: 24 * manway.InchMercury, Lift: 4 * manway.Foot, UsualRate: 0.01,
 		Hose: hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100 * manway.Foot}}, Compartment: c, From: 48 * manway.Inch, To: 6 * manway.Inch}
 	limit.Check(t, e, func(e hydraulics.Emptying) error { return refused(e.Time()) },
@@ -318,4 +322,11 @@ func TestLimitsOfTrucksAndChambers(t *testing.T) {
 		limit.Between("Volume", 0.1*gallon, 100000*gallon), limit.Between("Inflow", 0.01*perDay, 30*perMin*(1-1e-9)), limit.AtMost("Pump", 10000*perMin))
 	w.Inflow = 0.05 * perMin
 	limit.Check(t, w, func(w well) error { return refused(hydraulics.CycleTime(w.Volume, w.Pump, w.Inflow)) }, limit.AtLeast("Pump", 0.1*perMin))
+}
+
+func TestLimitsOfPumpRules(t *testing.T) {
+	limit.Check(t, hydraulics.RuleEPA, hydraulics.Rule.Validate, limit.Between("SludgeToOutlet", 0, 10*manway.Foot), limit.Between("ScumToOutlet", 0, 10*manway.Foot),
+		limit.Between("ScumToTop", 0, 10*manway.Foot), limit.Between("Share", 0.0, 1))
+	limit.Refuses(t, hydraulics.RuleEPA, hydraulics.Rule.Validate, "Name", func(r *hydraulics.Rule) { r.Name = "" })
+	limit.Check(t, hydraulics.Plan{Remove: 1}, func(p hydraulics.Plan) error { return refused(p.AtRate(0.01)) }, limit.Between("Remove", 0, 1e6*manway.Gallon))
 }

@@ -167,7 +167,11 @@ func TestLimitsOfGuard(t *testing.T) {
 		limit.Between("Guard.Depth", 0, 20*manway.Foot),
 		limit.AtMost("Guard.Fastened", manway.Yes),
 		limit.Between("Rules", 1, 16))
-	limit.Refuses(t, x, func(x input) error { _, err := lids["disc"].CheckGuard(x.Guard, x.Rules); return err }, "Rules[0].Code", func(x *input) { x.Rules = []GuardRule{{}} })
+	byRules := func(x input) error { _, err := lids["disc"].CheckGuard(x.Guard, x.Rules); return err }
+	heavy := input{x.Guard, []GuardRule{{Code: "heavy", AnyOf: ByWeight, Weight: 30}}}
+	limit.Check(t, heavy, byRules, limit.Between("Rules[0].OpeningOver", 0, mostWidth), limit.Between("Rules[0].DepthUnder", 0, 20*manway.Foot),
+		limit.Between("Rules[0].Weight", 0, 20000*manway.Pound), limit.AtMost("Rules[0].Binding", Repealed), limit.AtMost("Rules[0].AnyOf", ByLock|ByFastener|ByWeight))
+	limit.Refuses(t, x, byRules, "Rules[0].Code", func(x *input) { x.Rules = []GuardRule{{}} })
 }
 
 func TestLimitsOfStrength(t *testing.T) {

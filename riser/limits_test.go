@@ -107,6 +107,8 @@ func TestLimitsOfJoint(t *testing.T) {
 		return err
 	}, "Width", func(j *Joint) { j.Closed = manway.Inch }) // two runs of 2 in do not fit in 3 in
 	need := must(benchJoint.Strip(Strip{Width: manway.Inch, Height: manway.Inch, Roll: 14.5 * manway.Foot}))
+	limit.Check(t, need, func(n StripNeed) error { _, err := n.Times(2); return err }, limit.Between("Runs", 1, 100), limit.Between("Length", 0, 10000*manway.Foot),
+		limit.Between("Roll", manway.Foot, 1000*manway.Foot), limit.Between("Fill", 0.0, 1e6), limit.Between("Squeeze", 0.0, 1e6))
 	limit.Check(t, 3, func(joints int) error { _, err := need.Times(joints); return err }, limit.Between("joints", 0, 1000))
 	limit.Check(t, Bead{Width: manway.Inch / 2, Depth: manway.Inch / 2, Tube: 300 * manway.Millilitre},
 		func(b Bead) error { _, err := benchJoint.Bead(b); return err },
@@ -192,7 +194,12 @@ func TestLimitsOfWall(t *testing.T) {
 	limit.Check(t, 200*manway.PSI, func(e manway.Pressure) error { _, err := benchWall.Buckling(e); return err }, limit.Between("Reaction", 0, 10000*manway.PSI))
 	limit.Check(t, benchWall, func(w Wall) error { _, err := w.Stiffness(); return err }, limit.Between("Diameter", 4*manway.Inch, 240*manway.Inch))
 	limit.Check(t, Squash{Load: manway.PSI, Reaction: 200 * manway.PSI, Lag: 1.5, Bedding: 0.1}, func(s Squash) error { _, err := benchWall.Deflection(s); return err },
-		limit.Between("Load", 0, 1000*manway.PSI), limit.Between("Lag", 1.0, 2), limit.Between("Bedding", 0.083, 0.110))
+		limit.Between("Load", 0, 1000*manway.PSI), limit.Between("Reaction", 0, 10000*manway.PSI), limit.Between("Lag", 1.0, 2), limit.Between("Bedding", 0.083, 0.110))
+}
+
+// A wall may be thick enough and yet too soft to be reckoned.
+func TestLimitsOfStiffness(t *testing.T) {
+	limit.Refuses(t, benchWall, func(w Wall) error { _, err := w.Deflection(Squash{Load: manway.PSI}); return err }, "Thickness", func(w *Wall) { w.Thickness = 0.02 * manway.Inch })
 }
 
 func TestLimitsOfFinding(t *testing.T) {

@@ -66,8 +66,10 @@ func TestLimitsOfSurveys(t *testing.T) {
 	fell := readings{1, []Drop{{0.5, 1}, {1, 2}}}
 	call := func(r readings) error { _, err := FromDrops(r.Start, r.Drops); return err }
 	limit.Check(t, fell, call,
-		limit.Between("drops[1].Dropped", 1-manway.Inch/4, 1+manway.Inch/4), limit.AtLeast("drops", 2),
+		limit.Between("drops[1].Dropped", 1-manway.Inch/4, 1+manway.Inch/4), limit.AtLeast("drops", 2), limit.Between("drops[0].Pumped", 0, 1e6*manway.Gallon).In("Drops[0].Pumped"),
 		limit.Between("start", leastSize, greatestSize))
+	limit.Refuses(t, fell, call, "drops[1].Pumped", func(r *readings) { r.Drops = []Drop{{0.5, 1}, {1, 1}} })
+	limit.Refuses(t, fell, call, "drops[0].Pumped", func(r *readings) { r.Drops = []Drop{{0.5, -1}, {1, 1}} })
 }
 
 // Walls, partitions, inverts and openings.
@@ -84,6 +86,7 @@ func TestLimitsOfSpec(t *testing.T) {
 		limit.Between("EmptyMass", 20*manway.Pound, 500000*manway.Pound), limit.AtMost("Material", SteelShell),
 		limit.Above("Partitions[0].At", manway.Length(0)), limit.Below("Partitions[0].At", manway.Length(2.9)),
 		limit.Above("Partitions[0].Thickness", manway.Length(0)), limit.AtMost("Partitions[0].Thickness", 24*manway.Inch),
+		limit.Between("Partitions[0].Opening", 0, 100*manway.SquareFoot),
 		limit.Between("Partitions[0].Height", manway.Length(0.015), 1.5),
 		limit.Between("Access[0].Compartment", 0, 1), limit.Between("Access[0].Along", manway.Length(0), 3),
 		limit.Between("Access[0].Across", manway.Length(-0.75), 0.75), limit.Between("Access[0].Diameter", 4*manway.Inch, 10*manway.Foot),
@@ -183,6 +186,30 @@ func TestLimitsOfRules(t *testing.T) {
 		limit.Between("Time", manway.Second, 30*manway.Day), limit.Between("Drop", 0, 20*manway.Foot),
 		limit.Between("Surface", 0.1*manway.SquareFoot, 2000*manway.SquareFoot))
 	limit.Check(t, LeakTest{Standard: vacuum, Time: manway.Hour, Start: 4 * manway.InchMercury, End: 3 * manway.InchMercury}, leak,
+		limit.Between("Standard.Vacuum", 0, 30*manway.InchMercury), limit.Between("Standard.Keep", 0.0, 1), limit.Between("Standard.Hold", manway.Second, 30*manway.Day),
+		limit.Between("Standard.Loss", 0, 1e6*manway.Gallon))
+	limit.Check(t, LeakTest{Standard: vacuum, Time: manway.Hour, Start: 4 * manway.InchMercury, End: 3 * manway.InchMercury}, leak,
 		limit.Between("Start", 0.1*manway.InchMercury, 30*manway.InchMercury), limit.Between("End", 0, 4*manway.InchMercury))
-	limit.Refuses(t, LeakTest{Standard: water, Time: manway.Hour, Surface: 1}, leak, "Standard", func(l *LeakTest) { l.Standard = LeakStandard{} })
+	limit.Refuses(t, LeakTest{Standard: water, Time: manway.Hour, Surface: 1}, leak, "Standard.Hold", func(l *LeakTest) { l.Standard = LeakStandard{} })
+}
+
+func TestLimitsOfRuleSets(t *testing.T) {
+	set := RuleSet{ID: "own", Capacity: []CapacityRule{{Bedrooms: []BedroomStep{{UpTo: 3, Capacity: 3}}, EachMore: 1, Flow: []FlowStep{{UpTo: 1, Base: 1, Above: 0.1, Days: 1.5, Least: 1}}}},
+		Limits: []LimitRule{{Most: Bound{true, 1}}}}
+	zero := manway.Volume(0)
+	limit.Check(t, set, RuleSet.Validate, limit.AtLeast("Capacity[0].Bedrooms[0].Capacity", zero), limit.AtLeast("Capacity[0].EachMore", zero),
+		limit.AtLeast("Capacity[0].Flow[0].UpTo", manway.Flow(0)), limit.AtLeast("Capacity[0].Flow[0].Base", zero), limit.AtLeast("Capacity[0].Flow[0].Above", manway.Flow(0)),
+		limit.Between("Capacity[0].Flow[0].Days", 0.0, 365), limit.AtLeast("Capacity[0].Flow[0].Least", zero),
+		limit.AtMost("Limits[0].Topic", endOfTopics-1), limit.AtLeast("Limits[0].Scope.From", zero), limit.AtLeast("Limits[0].Scope.Below", zero))
+	limit.Refuses(t, set, RuleSet.Validate, "Limits[0].Least.Value", func(s *RuleSet) { s.Limits[0].Least.Value = 1 })
+	refused := func(ok bool, field string) error { // for a call that says only false
+		if ok {
+			return nil
+		}
+		return manway.InputErrors{{Field: field}}
+	}
+	days := func(r CapacityRule) error { _, ok := r.ForFlow(0.01); return refused(ok, "Flow[0].Days") }
+	limit.Check(t, CapacityRule{Flow: []FlowStep{{Days: 1}}}, days, limit.Between("Flow[0].Days", 0.0, 365))
+	rooms := func(r CapacityRule) error { _, ok := r.ForBedrooms(2); return refused(ok, "Bedrooms[0].Capacity") }
+	limit.Check(t, CapacityRule{Bedrooms: []BedroomStep{{3, 1}}}, rooms, limit.AtLeast("Bedrooms[0].Capacity", zero))
 }
