@@ -43,12 +43,12 @@ const (
 // assumptions stands in the order of the bits.
 var assumptions = [...]Assumption{
 	{"groundwater-at-grade", "groundwater at grade", "depth to groundwater in a bored hole or standpipe beside the tank"},
-	{"concrete-strength", "concrete of 2,500 psi, the least the code knows", "rebound hammer or core at a sound place"},
-	{"concrete-density", "concrete of 150 lb/ft3", "the weight of the lid on a scale"},
+	{"concrete-strength", "concrete of 2,500 psi (17 MPa), the least the code knows", "rebound hammer or core at a sound place"},
+	{"concrete-density", "concrete of 150 lb/ft3 (2,400 kg/m3)", "the weight of the lid on a scale"},
 	{"soil", "soil weights and friction on the unfavourable side", "soil type at the tank, moist and wet"},
-	{"steel-yield", "steel of 40,000 psi yield", "the mark on a bar or the year of the tank"},
+	{"steel-yield", "steel of 40,000 psi (280 MPa) yield", "the mark on a bar or the year of the tank"},
 	{"no-steel", "no steel counted", "bars or mesh seen at an edge, or a cover meter reading"},
-	{"person", "a person of 300 lb with tools", "the weight of the heaviest of the crew with tools"},
+	{"person", "a person of 300 lb (136 kg) with tools", "the weight of the heaviest of the crew with tools"},
 	{"wall-thickness", "walls of the usual thickness", "wall thickness at an opening"},
 	{"floor-thickness", "a floor of the usual thickness", "floor thickness from the drawing, or outside less inside depth"},
 	{"roof-thickness", "a roof of the usual thickness", "roof thickness at the opening"},
@@ -60,7 +60,7 @@ var assumptions = [...]Assumption{
 	{"friction", "a range of friction between lid and seat", "the pull at which the lid begins to slide"},
 	{"cover", "steel cover of the usual depth", "cover depth where a bar shows"},
 	{"year-round", "residence all year", "months of the year that the house is lived in"},
-	{"dull-concrete", "concrete that sounds dull, 0.4 in of its face not counted", "the sound of a hammer, the depth a screwdriver goes in, or the thickness at a worn and a protected place"},
+	{"dull-concrete", "concrete that sounds dull, 0.4 in (10 mm) of its face not counted", "the sound of a hammer, the depth a screwdriver goes in, or the thickness at a worn and a protected place"},
 }
 
 // List is every assumption of the set.

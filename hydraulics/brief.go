@@ -58,7 +58,7 @@ func (b Brief) gallons(s manway.System) string {
 	parts := make([]string, len(b.Plan.Compartments))
 	for i, c := range b.Plan.Compartments {
 		if c.State != Opened {
-			parts[i] = c.Name + " " + c.State.String() + ", holds up to " + whole(c.Capacity, s)
+			parts[i] = c.Name + ": " + c.State.String() + ", holds up to " + whole(c.Capacity, s)
 			if c.Reason != "" {
 				parts[i] += " (" + c.Reason + ")"
 			}
@@ -67,7 +67,7 @@ func (b Brief) gallons(s manway.System) string {
 			}
 			continue
 		}
-		parts[i] = c.Name + " " + whole(c.Remove, s)
+		parts[i] = c.Name + ": " + whole(c.Remove, s)
 		if c.Now.LayersKnown {
 			parts[i] += " (scum " + whole(c.Now.Scum, s) + ", sludge " + whole(c.Now.Sludge, s) + ")"
 		}

@@ -163,7 +163,7 @@ func TestBrief(t *testing.T) {
 	c.Keeps = []hydraulics.Keep{{Name: "flotation", Judged: true, Level: 20.3 * manway.Inch, Assumed: manway.AssumedGroundwaterAtGrade | manway.AssumedSoil}, {Name: "walls"}}
 	b := hydraulics.Brief{Plan: must[hydraulics.Plan](t)(hydraulics.PumpOut(c)), Lids: []hydraulics.LidFound{{Name: "front", Depth: manway.Read(8 * manway.Inch), Note: "two people"}, {Name: "rear"}}}
 	lines := b.Lines(manway.US)
-	for i, want := range []string{"front, 8 in down (two people); rear, depth not measured", "rear cleanout only", "lift not reckoned", "DO NOT GO BELOW 1 ft 8 1/2 in above the floor (flotation; groundwater not known, taken at grade; 1 more value not measured); not judged: walls", "room not said"} {
+	for i, want := range []string{"front, 8 in down (two people); rear, depth not measured", "rear: cleanout only", "lift not reckoned", "DO NOT GO BELOW 1 ft 8 1/2 in above the floor (flotation; groundwater not known, taken at grade; 1 more value not measured); not judged: walls", "room not said"} {
 		if !strings.Contains(lines[i], want) {
 			t.Errorf("line %d %q: want %q", i+1, lines[i], want)
 		}

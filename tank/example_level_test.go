@@ -79,9 +79,9 @@ func ExampleTank_Stages() {
 	}
 	fmt.Println(err)
 	// Output:
-	// as found: stays down
-	// covers off: stays down
-	// dug: stays down
+	// as found: reaches the required factor
+	// covers off: reaches the required factor
+	// dug: reaches the required factor
 	// pumped: floats
 	// <nil>
 }

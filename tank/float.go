@@ -56,7 +56,7 @@ const (
 	Floats                      // the uplift is at least what holds it down
 )
 
-var floatStates = [...]string{"no uplift", "stays down", "short of the required factor", "floats"}
+var floatStates = [...]string{"no uplift", "reaches the required factor", "short of the required factor", "floats"}
 
 // String is the outcome in words.
 func (s FloatState) String() string { return manway.Word(floatStates[:], s) }

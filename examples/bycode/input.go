@@ -49,8 +49,8 @@ func flags(fs *flag.FlagSet, in *input) {
 	record.Optional(fs, &in.AccessBelowGrade, "access-below-grade", "`DEPTH` of cover or riser top below grade; less than 0 is above")
 	record.Optional(fs, &in.SoilCover, "soil-cover", "`DEPTH` of soil over the roof")
 	fs.TextVar(&in.CoverMass, "cover-mass", manway.Mass(0), "`MASS` of the lightest cover")
-	fs.TextVar(&in.CoverFastened, "cover-fastened", manway.Unknown, "`yes` or no")
-	fs.TextVar(&in.SecondaryGuard, "secondary-guard", manway.Unknown, "`yes` or no")
+	fs.TextVar(&in.CoverFastened, "cover-fastened", manway.Unknown, "`ANSWER`: yes or no")
+	fs.TextVar(&in.SecondaryGuard, "secondary-guard", manway.Unknown, "`ANSWER`: yes or no")
 }
 
 // output is the verdict.

@@ -147,8 +147,8 @@ func (l *lives) UnmarshalText(text []byte) error {
 func flags(fs *flag.FlagSet, in *input) {
 	in.Horizon = cost.Horizon{Years: 20, Rate: 3 * cost.Percent, Currency: "USD"}
 	in.Terms.Currency = "USD"
-	fs.StringVar(&in.ID, "id", "", "name of the record")
-	fs.StringVar(&in.Title, "title", "", "what is to be decided")
+	fs.StringVar(&in.ID, "id", "", "`NAME` of the record")
+	fs.StringVar(&in.Title, "title", "", "`TITLE`: what is to be decided")
 	record.Optional(fs, &in.Patch, "patch", "`COST` of the cheap measure")
 	record.Optional(fs, &in.PatchLife, "patch-life", "`YEARS` that it lasts: good, usual, bad, or one number")
 	fs.Func("patch-upkeep", "`COST` of its upkeep a year", func(s string) error { return in.PatchUpkeep.UnmarshalText([]byte(s)) })
@@ -161,7 +161,7 @@ func flags(fs *flag.FlagSet, in *input) {
 	fs.TextVar(&in.Horizon.Prices, "money", in.Horizon.Prices, "real or nominal rates")
 	fs.TextVar(&in.Horizon.Unused, "unused-life", in.Horizon.Unused, "straight-line or no-credit for life left at the end")
 	fs.IntVar(&in.Draws, "draws", 100_000, "`NUMBER` of draws where lines have ranges")
-	fs.Uint64Var(&in.Seed, "seed", 1, "seed of the draws")
+	fs.Uint64Var(&in.Seed, "seed", 1, "`NUMBER` that starts the draws")
 }
 
 // pair is the options of patch and replacement: each for itself, and the patch

@@ -165,7 +165,7 @@ func truckFlags(fs *flag.FlagSet, in *input) {
 	fs.TextVar(&in.Aboard, "aboard", manway.Volume(0), "`VOLUME` already on it")
 	fs.TextVar(&in.Tare, "tare", manway.Mass(0), "`MASS` of the empty truck")
 	fs.TextVar(&in.Limit, "limit", manway.Mass(0), "greatest gross `MASS`")
-	fs.Float64Var(&in.Fittings, "fittings", usualK, "sum of K of the hose's fittings, entrance and exit")
+	fs.Float64Var(&in.Fittings, "fittings", usualK, "`SUM` of K of the hose's fittings, entrance and exit")
 	fs.TextVar(&in.Vacuum, "vacuum", usualVacuum, "gauge `VACUUM` that the pump holds")
 	fs.TextVar(&in.Temperature, "temperature", sixtyDegrees, "`TEMPERATURE` of the liquid")
 	fs.TextVar(&in.UsualRate, "usual-rate", manway.Flow(0), "`FLOW` that the truck usually pumps")

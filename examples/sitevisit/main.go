@@ -82,7 +82,7 @@ func parse(args []string, stdout, stderr io.Writer) (c call, code int) {
 	fs.SetOutput(io.Discard)
 	fs.StringVar(&c.out, "out", "text", "`form` of the answer: text, json or html")
 	fs.StringVar(&c.file, "o", "", "write to `file` instead of standard output")
-	fs.StringVar(&c.only, "only", "", "only these `sections`, their ids with commas between: crew,close_out")
+	fs.StringVar(&c.only, "only", "", "only these `sections`, their ids with commas between, such as first,seen,glance,crew; a wrong one lists them all")
 	fs.StringVar(&c.prices, "prices", "", "price book, a CSV `file`, in place of the survey's own")
 	fs.BoolVar(&c.blank, "blank", false, "print an empty survey with its fields explained, and stop")
 	fs.BoolVar(&c.schema, "schema", false, "print the JSON Schema of a survey, and stop")

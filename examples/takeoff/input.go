@@ -82,7 +82,7 @@ type supply struct {
 func flags(fs *flag.FlagSet, in *input) {
 	in.Band = band{Gallons: 1000 * manway.Gallon, Lids: 1, Cover: 6 * manway.Inch, Hose: 100 * manway.Foot}
 	in.Terms.Currency = "USD"
-	fs.StringVar(&in.ID, "id", "", "name of the record")
+	fs.StringVar(&in.ID, "id", "", "`NAME` of the record")
 	fs.StringVar(&in.Title, "title", "", "what the job is")
 	fs.Func("on", "day on which it is priced, as 2026-11-25; the newest prices of the book where none is given", func(s string) error {
 		in.On = new(manway.Date)
@@ -134,5 +134,5 @@ func flags(fs *flag.FlagSet, in *input) {
 	fs.TextVar(&in.Terms.ProfitAs, "profit-as", cost.Markup, "markup (of cost) or margin (of price)")
 	fs.Func("minimum", "least `CHARGE`", percent(&in.Terms.Minimum))
 	fs.IntVar(&in.Draws, "draws", 100_000, "`NUMBER` of draws where lines have ranges")
-	fs.Uint64Var(&in.Seed, "seed", 1, "seed of the draws")
+	fs.Uint64Var(&in.Seed, "seed", 1, "`NUMBER` that starts the draws")
 }

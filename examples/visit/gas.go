@@ -23,11 +23,14 @@ var (
 	flammableLimit = gasLimit{"flammable gas", "% of its lower limit", 0, 10, false, manway.Citation{Source: manway.OSHA1910, Place: "1910.146(b), hazardous atmosphere"}}
 )
 
+// gasNotRead stands where no meter was read.
+const gasNotRead = "Gas: no reading. Lower a meter into the opening before anything is stirred, stand upwind, and keep flames and engines away."
+
 // gasSays is what the meter's readings mean. A reading within the limits lets
 // nobody in: it holds for the moment and the place of the probe.
 func (s Survey) gasSays() (says []string, basis []manway.Citation) {
 	if s.Gas == nil {
-		return nil, nil
+		return []string{gasNotRead}, nil
 	}
 	for _, r := range [...]struct {
 		v     *float64
@@ -41,7 +44,10 @@ func (s Survey) gasSays() (says []string, basis []manway.Citation) {
 			says = append(says, fmt.Sprintf("Gas: %s read %g %s, a hazardous atmosphere. Stand upwind, keep ignition away, let it air before anything is stirred.", r.limit.name, *r.v, r.limit.unit))
 		}
 	}
-	if len(basis) > 0 && len(says) == 0 {
+	if len(basis) == 0 {
+		return []string{gasNotRead}, nil
+	}
+	if len(says) == 0 {
 		says = append(says, "Gas: the readings were within the limits at the place and moment of the probe. They let nobody in.")
 	}
 	return says, merge(basis)

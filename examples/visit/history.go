@@ -108,7 +108,7 @@ func (v *Visit) levels(c hydraulics.Case) error {
 	for _, e := range v.Survey.History {
 		seen = append(seen, hydraulics.LevelSeen{Date: e.Date, Level: e.Level})
 	}
-	seen = append(seen, hydraulics.LevelSeen{Date: v.Survey.Date, Level: v.Survey.Arrival.Level})
+	seen = append(seen, hydraulics.LevelSeen{Date: v.Survey.Date, Level: v.Survey.arrivalLevel()})
 	var err error
 	v.Pump.Trend, err = hydraulics.LevelTrend(c.Outlet, seen)
 	return err

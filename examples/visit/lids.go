@@ -177,8 +177,12 @@ func (v Visit) lidSays(a Access, r AccessAnswer) []string {
 		says = append(says, a.Name+": fit a guard below the lid.")
 	}
 	if g.WeightConflict {
-		says = append(says, fmt.Sprintf("%s: some rules take its weight of %s for a guard, but the crew lifts %s together. Weight keeps the crew out first.",
-			a.Name, short(g.ConflictWeight.Text(sys)), short(g.ConflictLimit.Text(sys))))
+		limit := "the crew lifts " + short(g.ConflictLimit.Text(sys)) + " together"
+		if !g.ConflictByLimit {
+			limit = "that is more than " + short(g.ConflictLimit.Text(sys)) + ", taken since the crew's limit was not said"
+		}
+		says = append(says, fmt.Sprintf("%s: some rules take its weight of %s for a guard, but %s. Weight keeps the crew out first.",
+			a.Name, short(g.ConflictWeight.Text(sys)), limit))
 	}
 	return says
 }

@@ -130,6 +130,20 @@ func (v *Visit) keeps() []hydraulics.Keep {
 	return []hydraulics.Keep{keep, {Name: "walls and floor of the emptied tank", Judged: v.Walls.standEmpty(), Assumed: v.Walls.Wall.Assumed}}
 }
 
+// arrivalLevel is the level on arrival; where it was not written down by itself,
+// that of the last compartment that was opened and read.
+func (s Survey) arrivalLevel() manway.Reading {
+	if s.Arrival.Level.Taken {
+		return s.Arrival.Level
+	}
+	for i := len(s.Compartments) - 1; i >= 0; i-- {
+		if state, _ := s.opened(i + 1); state == hydraulics.Opened && s.Compartments[i].Level.Taken {
+			return s.Compartments[i].Level
+		}
+	}
+	return manway.Reading{}
+}
+
 func (v *Visit) arrive(c hydraulics.Case) error {
 	a := v.Survey.Arrival
 	area, err := v.Tank.Area(c.Outlet)
@@ -137,7 +151,7 @@ func (v *Visit) arrive(c hydraulics.Case) error {
 		return err
 	}
 	found := hydraulics.Found{
-		Outlet: c.Outlet, Inlet: v.Survey.Tank.InletInvert, Level: a.Level, Area: area,
+		Outlet: c.Outlet, Inlet: v.Survey.Tank.InletInvert, Level: v.Survey.arrivalLevel(), Area: area,
 		Runback: hydraulics.Runback{Seen: a.Runback, Rise: a.Rise, Over: a.Over},
 		Devices: hydraulics.Devices{Inlet: a.Inlet, Outlet: a.Outlet, Filter: a.Filter},
 	}

@@ -75,7 +75,8 @@ func (v Visit) hoseFacts(s *Section) {
 
 // crewSection is the message for a phone before the visit.
 func (v Visit) crewSection() Section {
-	s := Section{ID: "crew", For: ForCrew, Title: "Message to the crew", Method: "Five lines, from the plan of the pump-out."}
+	s := Section{ID: "crew", For: ForCrew, Title: "Message to the crew", Method: "Five lines, from the plan of the pump-out.",
+		Cautions: v.Pump.Cautions | v.Float.Cautions}
 	brief := hydraulics.Brief{
 		Plan: v.Pump.Plan, HoseLength: v.Pump.Hose.Length, Lift: v.Pump.Hose.Lift, Pull: v.Pump.Pull, PullKnown: v.Pump.HasHose,
 		People: v.Survey.Crew.People, Loads: v.Pump.Loads, LoadsKnown: v.Pump.HasTruck,
@@ -119,10 +120,10 @@ func layerCells(sys manway.System, now hydraulics.Split) []Cell {
 func (v Visit) keepCell() Cell {
 	p := v.Pump
 	if p.Keep == 0 {
-		return words("keep", "no level set by flotation"+v.onGroundwater())
+		return words("keep", "no level set by flotation"+v.onGroundwater()+v.notJudged())
 	}
 	c := amount(v.Survey.Units, "keep_in", p.Keep, manway.Inch)
-	c.Text += " above the floor (" + p.KeepName + v.onGroundwater() + ")"
+	c.Text += " above the floor (" + p.KeepName + v.onGroundwater() + v.notJudged() + ")"
 	return c
 }
 
@@ -131,6 +132,15 @@ func (v Visit) onGroundwater() string {
 		return ", groundwater at " + v.Survey.Ground.Groundwater.Depth.Text(v.Survey.Units)
 	}
 	return ", groundwater not measured and taken at grade"
+}
+
+// notJudged is what could not be judged of the emptied tank, as the end of a
+// line.
+func (v Visit) notJudged() string {
+	if len(v.Pump.NotJudged) == 0 {
+		return ""
+	}
+	return "; not judged: " + strings.Join(v.Pump.NotJudged, ", ")
 }
 
 func (v Visit) notKept() []string {
@@ -148,7 +158,7 @@ func (v Visit) arrivalSection() Section {
 		ID: "arrival", For: ForCrew, Title: "The level on arrival",
 		Method: "Level against the outlet invert; it points, it does not prove.",
 		Basis:  f.Basis(), Cautions: f.Cautions,
-		Facts: []Fact{{"Points to", words("points_to", f.PointsTo.String())}},
+		Facts: []Fact{{"Finding", words("points_to", f.PointsTo.String())}},
 	}
 	if f.PointsTo == hydraulics.LevelNotRead {
 		s.Unjudged = []string{"The level on arrival was not read: it is lost once pumping starts."}
@@ -250,7 +260,7 @@ func (v Visit) rulesThatAsk() string {
 // rulesSayPump is every published rule against every compartment, for the desk.
 func (v Visit) rulesSayPump() Section {
 	s := Section{ID: "pump_rules", Title: "Rules that say when to pump", For: ForDesk, Cautions: manway.LocalCode,
-		Method: "Each check of a rule against the measured layers; FAIL says that the rule asks for pumping."}
+		Method: "Each check of a rule against the measured layers; ABOVE says that the rule asks for pumping."}
 	for _, r := range v.Pump.Rules {
 		s.addChecks(fmt.Sprintf("compartment %d, %s, ", r.Compartment, r.Rule.Name), r.List())
 		s.Basis = merge(s.Basis, r.Basis())

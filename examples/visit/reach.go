@@ -152,12 +152,12 @@ func (v Visit) reachSection() Section {
 		s.Assumed |= r.Reach.Assumed | r.Stacks.Assumed | r.Dig.Assumed
 		s.Cautions |= r.Reach.Cautions | r.Stacks.Cautions | r.Dig.Cautions
 		if r.HasLeak {
-			s.Says = append(s.Says, leakWords(sys, a, r.Leak))
+			s.Says = append(s.Says, v.leakWords(a, r.Leak))
 			s.Basis = merge(s.Basis, r.Leak.Basis())
 			s.Assumed |= r.Leak.Assumed
 			s.Cautions |= r.Leak.Cautions
 		}
-		if missing := r.Stacks.Missing(sys); missing != "" {
+		if missing := r.Stacks.Missing(sys); missing != "" && len(v.Survey.Rings) > 0 {
 			s.Unjudged = append(s.Unjudged, a.Name+": "+missing+".")
 		}
 		s.Working = append(s.Working, r.Reach.Working(sys)...)
@@ -167,18 +167,23 @@ func (v Visit) reachSection() Section {
 }
 
 // leakWords is what the open joint of an access lets in.
-func leakWords(sys manway.System, a Access, l riser.Leakage) string {
+func (v Visit) leakWords(a Access, l riser.Leakage) string {
 	if l.Dry {
 		return a.Name + ": the open joint lies above the groundwater, nothing comes in by it now."
 	}
 	day := l.Least.Times(manway.Day)
-	return fmt.Sprintf("%s: the open joint lets in up to %s of groundwater a day, whatever the soil holds back not counted.", a.Name, short(day.Text(sys)))
+	if full, _ := v.Tank.AtOutlet(); day > full {
+		return a.Name + ": the open joint could pass more groundwater in a day than the tank holds: the soil alone sets how much comes in."
+	}
+	return fmt.Sprintf("%s: the open joint lets in up to %s of groundwater a day, whatever the soil holds back not counted.", a.Name, short(day.Text(v.Survey.Units)))
 }
 
 func (v Visit) stackCell(r AccessAnswer) Cell {
 	switch {
 	case r.Reach.NoRing:
 		return words("rings", "none needed")
+	case len(v.Survey.Rings) == 0:
+		return unknown("rings", "none listed")
 	case len(r.Stacks.Best) == 0:
 		return unknown("rings", "none from stock")
 	}

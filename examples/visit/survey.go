@@ -185,7 +185,7 @@ type Contents struct {
 // Arrival is what was found before anything was pumped.
 type Arrival struct {
 	Remark
-	// Surface above the floor in the last compartment that was opened.
+	// Surface above the floor in the last compartment that was opened; left out: as read in compartments.
 	Level manway.Reading `json:"level"`
 	// Whether water ran back from the outlet after the level was drawn below it.
 	Runback manway.Answer `json:"runback"`

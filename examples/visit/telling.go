@@ -56,7 +56,7 @@ func (c Change) text() string {
 	if c.AtLow == c.AtHigh {
 		return fmt.Sprintf("%s: %s either way, the figure behind it by %.0f %%", c.What, c.AtLow, 100*c.Share)
 	}
-	return fmt.Sprintf("%s: with %s %s, with %s %s", c.What, c.Low, c.AtLow, c.High, c.AtHigh)
+	return fmt.Sprintf("%s, with %s: %s; with %s: %s", c.What, c.Low, c.AtLow, c.High, c.AtHigh)
 }
 
 // tell works the visit again with each unknown value at both of its ends and puts
@@ -209,9 +209,9 @@ func (v *Visit) questions() (list []question) {
 		high: possible{"heavy soil", func(s *Survey) {
 			s.Ground.Moist, s.Ground.Saturated = manway.HeavySoilMoist, manway.HeavySoilSaturated
 		}}})
-	add(!s.Arrival.Level.Taken, question{measure: "the level on arrival",
+	add(!s.arrivalLevel().Taken, question{measure: "the level on arrival",
 		low:  possible{"the level at the outlet", func(s *Survey) { s.Arrival.Level = manway.Read(s.Tank.OutletInvert) }},
-		high: possible{"3 in above it", func(s *Survey) { s.Arrival.Level = manway.Read(s.Tank.OutletInvert + 3*manway.Inch) }}})
+		high: possible{(3 * manway.Inch).Text(s.Units) + " above it", func(s *Survey) { s.Arrival.Level = manway.Read(s.Tank.OutletInvert + 3*manway.Inch) }}})
 	for i, a := range s.Accesses {
 		add(used(v.Accesses[i].Strength.Checks) && !a.Lid.Loss.Taken && a.Lid.Thickness >= 2*manway.Inch,
 			question{measure: "the thickness of the lid of " + a.Name + ", at a worn and at a protected place", lids: true, lid: i + 1,

@@ -22,7 +22,9 @@ func (v Visit) WriteText(w io.Writer) error {
 	fmt.Fprintf(b, "Visit %s, %s\n", v.Survey.ID, v.Survey.Date)
 	paragraph(b, "", v.Survey.Note)
 	for _, s := range v.Sections {
-		s.writeText(b)
+		if len(s.Figures)+len(s.Photos) == 0 { // drawings and room for photographs are of the page
+			s.writeText(b)
+		}
 	}
 	heading(b, "Cautions")
 	for _, c := range v.Cautions().List() {
@@ -176,7 +178,8 @@ func (t Table) writeText(b *bufio.Writer) {
 }
 
 // Group is rows of prose that differ in their last cell only: what they share
-// as a head, and what each adds. A row by itself is one item without a head.
+// as a head, and what each adds. Where no two rows of a table share anything,
+// each is one item without a head.
 type Group struct {
 	Head  string
 	Items []string
@@ -186,20 +189,18 @@ type Group struct {
 // there.
 func (t Table) Groups() []Group {
 	var list []Group
-	shared := ""
-	for i, row := range t.Rows {
-		head, last := proseHead(row), row[len(row)-1].Text
-		switch {
-		case i > 0 && head == shared:
-			g := &list[len(list)-1]
-			if g.Head == "" {
-				g.Head, g.Items[0] = shared+":", t.Rows[i-1][len(row)-1].Text
-			}
-			g.Items = append(g.Items, last)
-		default:
-			list = append(list, Group{Items: []string{head + ": " + last}})
+	for _, row := range t.Rows {
+		head, last := proseHead(row)+":", row[len(row)-1].Text
+		if n := len(list); n > 0 && list[n-1].Head == head {
+			list[n-1].Items = append(list[n-1].Items, last)
+			continue
 		}
-		shared = head
+		list = append(list, Group{head, []string{last}})
+	}
+	if len(list) == len(t.Rows) {
+		for i, g := range list {
+			list[i] = Group{Items: []string{g.Head + " " + g.Items[0]}}
+		}
 	}
 	return list
 }

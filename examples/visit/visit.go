@@ -109,7 +109,8 @@ func (v Visit) Only(ids ...string) (Visit, error) {
 
 // Cautions is every caution of the visit.
 func (v Visit) Cautions() manway.Cautions {
-	all := manway.NeverEnter | manway.GuardHole | manway.VehicleOverTank | manway.Pathogens | manway.LocalCode | manway.NotAnInspection | manway.LicensedWork
+	all := manway.NeverEnter | manway.GuardHole | manway.GasAndIgnition | manway.HeavyLift | manway.Insects | manway.VehicleOverTank |
+		manway.Pathogens | manway.LocalCode | manway.NotAnInspection | manway.LicensedWork
 	for _, s := range v.Sections {
 		all |= s.Cautions
 	}

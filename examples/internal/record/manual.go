@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"manway.example/manway"
 	"manway.example/manway/examples/internal/strictjson"
 )
 
@@ -49,9 +50,23 @@ func describe(w io.Writer, f *flag.Flag) {
 	}
 	fmt.Fprintf(w, "  -%s\n        %s", strings.TrimSpace(f.Name+" "+kind), strings.ReplaceAll(usage, "\n", "\n        "))
 	if d := f.DefValue; d != "" && d != "0" && d != "false" && !strings.HasPrefix(d, "0 ") {
-		fmt.Fprintf(w, " (default %s)", d)
+		fmt.Fprintf(w, " (default %s)", plainDefault(d))
 	}
 	fmt.Fprintln(w)
+}
+
+// plainDefault is a default as people write it: that of a quantity is in SI and
+// to the last digit, 0.07619999999999999 m for 3 in.
+func plainDefault(d string) string {
+	for _, quantity := range [...]interface {
+		UnmarshalText([]byte) error
+		Text(manway.System) string
+	}{new(manway.Length), new(manway.Volume), new(manway.Temperature), new(manway.Pressure)} {
+		if quantity.UnmarshalText([]byte(d)) == nil {
+			return quantity.Text(manway.US)
+		}
+	}
+	return d
 }
 
 // wrap writes words under a title in lines of up to 80 characters.

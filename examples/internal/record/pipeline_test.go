@@ -214,7 +214,7 @@ func TestManual(t *testing.T) {
 		t.Errorf("exit %d, stderr %q", code, stderr.String())
 	}
 	for _, want := range []string{
-		"Vat says how much a box holds.", "-length LENGTH", "inside WIDTH (default 1.2192 m)", "-in FILE",
+		"Vat says how much a box holds.", "-length LENGTH", "inside WIDTH (default 4 ft)", "-in FILE",
 		"text, json, csv, svg", "size.length", "walls[].at", "id gal walls errors", "Exit: 0",
 	} {
 		if !strings.Contains(out.String(), want) {

@@ -48,7 +48,7 @@ func TestBareRows(t *testing.T) {
 		{"tabs", "", "a\t96\t48\t12\n", "a,239.376623377,0,\n"},
 		{"first share, tabs", "", strings.ReplaceAll(header, ",", "\t") + "\na\t96\t48\t12\n", "a,239.376623377,0,\n"},
 		{"empty share", "", "", ""},
-		{"refused", "-tolerate", "a,96,x,12\n", "a,,,line 1: size.width x: want a bare number: the column is in in\n"},
+		{"refused", "-tolerate", "a,96,x,12\n", "a,,,\"line 1: size.width x: want a bare number: the header gives the unit, in\"\n"},
 	} {
 		var out, log strings.Builder
 		args := append([]string{"-in", "-", "-out", "csv", "-header", header}, strings.Fields(c.args)...)

@@ -71,7 +71,7 @@ func vats() Command[vat, filled] {
 		Name: "vat",
 		Doc:  "Vat says how much a box holds.\n\n  vat -length 8ft -width 4ft -depth 1ft",
 		Flags: func(fs *flag.FlagSet, in *vat) {
-			fs.StringVar(&in.ID, "id", "", "name of the record")
+			fs.StringVar(&in.ID, "id", "", "`NAME` of the record")
 			fs.TextVar(&in.Size.Length, "length", manway.Length(0), "inside `LENGTH`")
 			fs.TextVar(&in.Size.Width, "width", 4*manway.Foot, "inside `WIDTH`")
 			fs.TextVar(&in.Depth, "depth", manway.Length(0), "liquid depth")
@@ -246,7 +246,7 @@ func TestCSV(t *testing.T) {
 			"id,gal,walls,errors\n\"a, \"\"b\"\"\",239.376623377,0,\n", ""},
 		{"csv refused", "-in - -out csv", "id,size.length_in,depth\na,8 ft,12\nb,96\nc,NaN,\"12 in\nd,96,12 in\n", 1,
 			"id,gal,walls,errors\n" +
-				"a,,,\"line 2: size.length 8 ft: want a bare number: the column is in in; line 2: depth 12: want a number with a unit: in, ft, yd, mm, cm, m\"\n" +
+				"a,,,\"line 2: size.length 8 ft: want a bare number: the header gives the unit, in; line 2: depth 12: want a number with a unit: in, ft, yd, mm, cm, m\"\n" +
 				"b,,,\"line 3: 2 cells: want 3, one for each column\"\n" +
 				"c,,,\"line 4: want a closing \"\" in the same line: a record is one line\"\n" +
 				"d,239.376623377,0,\n", "3 of 4 records refused"},

@@ -39,7 +39,7 @@ func bindUnit(v reflect.Value, unit string) (setter, error) {
 	zero := v.Float()
 	v.SetZero()
 	number := v.Addr().Convert(reflect.TypeFor[*float64]()).Interface().(*float64)
-	want := fmt.Errorf("a bare number: the column is in %s", unit)
+	want := fmt.Errorf("a bare number: the header gives the unit, %s", unit)
 	return func(cell []byte) error {
 		x, ok := parseNumber(cell)
 		if !ok {
