@@ -97,7 +97,7 @@ func TestSwitchedFileTypeChecks(t *testing.T) {
 		t.Fatal(err)
 	}
 	text := string(files[filepath.Join(dir, "p.go")])
-	if n := strings.Count(text, "func area_"); n != 11 {
+	if n := strings.Count(text, "_area(a, b float64)"); n != 11 {
 		t.Errorf("%d copies of area, want one for each of its 11 changes", n)
 	}
 	both := text + "\nvar mutateChange int\n"
@@ -107,7 +107,7 @@ func TestSwitchedFileTypeChecks(t *testing.T) {
 			t.Errorf("%s does not compile: %v", c, err)
 		}
 	}
-	if !strings.Contains(both, "case 15: b.grow_15(by); return; ") {
+	if !strings.Contains(both, "case 15: b.mutated15_grow(by); return; ") {
 		t.Errorf("the call of a changed method is not there:\n%s", both)
 	}
 }

@@ -93,9 +93,10 @@ func handOn(d *ast.FuncDecl, name string) (call string, ok bool) {
 // switched gives the files of a package with all changes built in that can be.
 // Each function with changes gets a copy for every one, and at its head
 //
-//	switch mutateChange { case 7: return b.Area_7(depth) }
+//	switch mutateChange { case 7: return b.mutated7_Area(depth) }
 //
-// so that one build of the tests serves every change.
+// so that one build of the tests serves every change. The copies are not
+// exported: tests that call every exported method must not find them.
 func switched(p house.Package, root string, changes []change) (map[string][]byte, error) {
 	copies, heads := map[string]string{}, map[*ast.FuncDecl]string{}
 	for i, c := range changes {
@@ -108,7 +109,7 @@ func switched(p house.Package, root string, changes []change) (map[string][]byte
 			return nil, err
 		}
 		d := c.within
-		name := fmt.Sprintf("%s_%d", d.Name.Name, i+1)
+		name := fmt.Sprintf("mutated%d_%s", i+1, d.Name.Name)
 		from, at, to := p.Fset.Position(d.Type.Pos()).Offset, p.Fset.Position(d.Name.Pos()).Offset, p.Fset.Position(d.End()).Offset
 		copies[path] += "\n" + string(source[from:at]) + name + string(source[at+len(d.Name.Name):c.start]) + c.text + string(source[c.end:to]) + "\n"
 		call, _ := handOn(d, name)
