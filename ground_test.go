@@ -43,7 +43,7 @@ func TestJudgingScales(t *testing.T) {
 		big := manway.Check{Demand: 1e6 * c.Demand, Capacity: 1e6 * c.Capacity}.Judge()
 		a, _ := c.Use()
 		b, _ := big.Use()
-		if big.Status != c.Status || math.Abs(a-b) > 1e-12*a {
+		if big.Status != c.Status || !(math.Abs(a-b) <= 1e-12*a) {
 			t.Errorf("%+v is %v at %v, a million times as great %v at %v", c, c.Status, a, big.Status, b)
 		}
 		list = append(list, c)
@@ -81,10 +81,10 @@ func TestThereAndBack(t *testing.T) {
 			t.Fatalf("%d and %d days from %v", a, b, day)
 		}
 		m, area, h := manway.Mass(rng.Float64()), manway.Area(0.1+rng.Float64()), manway.Length(rng.Float64())
-		if got := m.Weight().Mass(); math.Abs(float64(got-m)) > 1e-15 {
+		if got := m.Weight().Mass(); !(math.Abs(float64(got-m)) <= 1e-15) {
 			t.Fatalf("%v weighs as %v", m, got)
 		}
-		if got := area.Times(h).Over(area); math.Abs(float64(got-h)) > 1e-15 {
+		if got := area.Times(h).Over(area); !(math.Abs(float64(got-h)) <= 1e-15) {
 			t.Fatalf("%v over %v is %v high", area.Times(h), area, got)
 		}
 	}

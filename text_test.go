@@ -145,7 +145,7 @@ func TestUnitsAgree(t *testing.T) {
 		{"kip ft/ft is kip", float64(KipFootPerFoot), float64(Kip)},
 		{"lb weighs one lbf", float64(Pound.Weight()), float64(PoundForce)},
 	} {
-		if math.Abs(c.us-c.want) > 1e-12*math.Abs(c.want) {
+		if !(math.Abs(c.us-c.want) <= 1e-12*math.Abs(c.want)) {
 			t.Errorf("%s: %v, want %v", c.name, c.us, c.want)
 		}
 	}
@@ -197,7 +197,7 @@ func TestTextForPeople(t *testing.T) {
 				if kind != KindLength || s == SI {
 					half = halfTick(t, kinds[kind], text)
 				}
-				if math.Abs(got-x) > half*(1+1e-6) {
+				if !(math.Abs(got-x) <= half*(1+1e-6)) {
 					t.Fatalf("%s %v: printed %q, read back %v, off by %v, more than %v", kind, x, text, got, got-x, half)
 				}
 				if got != 0 && math.Signbit(got) != math.Signbit(x) && kind != KindTemperature {

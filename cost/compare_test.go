@@ -55,7 +55,7 @@ func TestRealAndNominal(t *testing.T) {
 		t.Fatalf("%+v", nominal)
 	}
 	back := must(nominal.As(cost.Real, 0.035))(t)
-	if math.Abs(float64(back.Rate-horizon.Rate)) > 1e-15 {
+	if !(math.Abs(float64(back.Rate-horizon.Rate)) <= 1e-15) {
 		t.Errorf("rate comes back as %v", back.Rate)
 	}
 	a, b := courses(t, choices(), horizon), courses(t, choices(), nominal)
@@ -81,7 +81,7 @@ func TestUnequalLivesRepeat(t *testing.T) {
 	}
 	for i, o := range courses(t, options, cost.Horizon{Years: 12, Rate: 0.07, Currency: "USD"}) {
 		one := must(options[i].OneLife(cost.Usual, 0.07))(t).Annual
-		if got := o.Courses[cost.Usual].EquivalentAnnual.InexactFloat64(); math.Abs(got-one) > 0.005+1e-9 {
+		if got := o.Courses[cost.Usual].EquivalentAnnual.InexactFloat64(); !(math.Abs(got-one) <= 0.005+1e-9) {
 			t.Errorf("%s: %v a year over 12 years, %v over one life", o.ID, got, one)
 		}
 	}
@@ -95,13 +95,13 @@ func TestBreakEvenIsEven(t *testing.T) {
 	patch := cost.Option{ID: "p", First: p.Patch, Upkeep: p.PatchUpkeep, Life: cost.SameLife(l.Repeating.Years)}
 	replace := cost.Option{ID: "r", First: p.Replace, Upkeep: p.ReplaceUpkeep, Life: cost.SameLife(20)}
 	a, b := must(patch.OneLife(cost.Usual, 0.05))(t).Annual, must(replace.OneLife(cost.Usual, 0.05))(t).Annual
-	if !close12(a, b) && math.Abs(a-b) > 1e-9 {
+	if !close12(a, b) && !(math.Abs(a-b) <= 1e-9) {
 		t.Errorf("%v and %v a year at %v years", a, b, l.Repeating.Years)
 	}
 	k, i := l.Deferring.Years, 0.05
 	v := math.Pow(1+i, -k)
 	series := (1 - v) / i
-	if wait, now := 450+15*series+2400*v, 2400+4*series; math.Abs(wait-now) > 1e-9*now {
+	if wait, now := 450+15*series+2400*v, 2400+4*series; !(math.Abs(wait-now) <= 1e-9*now) {
 		t.Errorf("putting off %v years: %v, replacing now %v", k, wait, now)
 	}
 }
@@ -161,7 +161,7 @@ func TestUnusedLifeIsContinuous(t *testing.T) {
 		return courses(t, []cost.Option{{ID: "x", First: usd(1000), Salvage: usd(200), Life: cost.SameLife(life)}}, cost.Horizon{Years: 20, Rate: 0.05, Currency: "USD"})[0].Courses[0].PresentValue.InexactFloat64()
 	}
 	for _, life := range []float64{5, 10, 20} {
-		if below, at, above := pv(life-1e-6), pv(life), pv(life+1e-6); math.Abs(below-at) > 0.02 || math.Abs(above-at) > 0.02 {
+		if below, at, above := pv(life-1e-6), pv(life), pv(life+1e-6); !(math.Abs(below-at) <= 0.02) || !(math.Abs(above-at) <= 0.02) {
 			t.Errorf("life %v: %v, %v, %v", life, below, at, above)
 		}
 	}
@@ -240,7 +240,7 @@ func TestNeglect(t *testing.T) {
 func TestWaiting(t *testing.T) {
 	w := cost.WaitingCost{Now: usd(2400), Years: 3, Escalation: 0.04, Damage: usd(600), Rate: 0.04}
 	got := must(w.Price())(t)
-	if math.Abs(got.Extra-600) > 1e-9 || math.Abs(got.Later-3000*math.Pow(1.04, 3)) > 1e-9 {
+	if !(math.Abs(got.Extra-600) <= 1e-9) || !(math.Abs(got.Later-3000*math.Pow(1.04, 3)) <= 1e-9) {
 		t.Errorf("at rate and escalation alike only the damage is extra: %+v", got)
 	}
 }
@@ -250,7 +250,7 @@ func TestWaiting(t *testing.T) {
 func TestPaybackOfTheDearer(t *testing.T) {
 	options := []cost.Option{{ID: "patch", First: usd(450), Life: cost.SameLife(3)}, {ID: "riser", First: usd(2400), Life: cost.SameLife(20)}}
 	b := must(cost.Compare(options, cost.Horizon{Years: 20, Rate: 0.05, Currency: "USD"}))(t).BreakEven[0]
-	if b.Payback.State != cost.InYears || math.Abs(b.Payback.Years-(14+150.0/450)) > 1e-9 {
+	if b.Payback.State != cost.InYears || !(math.Abs(b.Payback.Years-(14+150.0/450)) <= 1e-9) {
 		t.Errorf("payback %+v", b.Payback)
 	}
 	if b.Discounted.State != cost.Never { // 450 (v^3 + v^6 + ... + v^18) = 1668.6 at 5 %

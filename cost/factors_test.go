@@ -24,7 +24,7 @@ func TestFactorIdentities(t *testing.T) {
 				"P/G = A/G P/A":    {f.GradientPresent, f.GradientAnnual * f.SeriesPresent},
 				"P/A = (1-P/F)/i*": {f.SeriesPresent * float64(i), 1 - f.SinglePresent},
 			} {
-				if math.Abs(pair[0]-pair[1]) > 1e-11*math.Max(1, math.Abs(pair[1])) {
+				if !(math.Abs(pair[0]-pair[1]) <= 1e-11*math.Max(1, math.Abs(pair[1]))) {
 					t.Errorf("%s at %v, %d years: %v and %v", name, i, n, pair[0], pair[1])
 				}
 			}
@@ -34,7 +34,7 @@ func TestFactorIdentities(t *testing.T) {
 				sum += v
 				gradient += float64(k-1) * v
 			}
-			if math.Abs(f.SeriesPresent-sum) > 1e-10*sum || math.Abs(f.GradientPresent-gradient) > 1e-9*math.Max(gradient, 1e-9) {
+			if !(math.Abs(f.SeriesPresent-sum) <= 1e-10*sum) || !(math.Abs(f.GradientPresent-gradient) <= 1e-9*math.Max(gradient, 1e-9)) {
 				t.Errorf("rate %v, %d years: P/A %v, sum %v; P/G %v, sum %v", i, n, f.SeriesPresent, sum, f.GradientPresent, gradient)
 			}
 		}
@@ -49,7 +49,7 @@ func TestFactorsAtZero(t *testing.T) {
 		t.Errorf("%+v", f)
 	}
 	near := must(cost.DiscountFactors(1e-13, 20))(t)
-	if math.Abs(near.SeriesPresent-20) > 1e-10 || math.Abs(near.GradientAnnual-9.5) > 1e-10 {
+	if !(math.Abs(near.SeriesPresent-20) <= 1e-10) || !(math.Abs(near.GradientAnnual-9.5) <= 1e-10) {
 		t.Errorf("beside 0: %+v", near)
 	}
 }
@@ -61,7 +61,7 @@ func TestEscalatingSeries(t *testing.T) {
 		for k := c.Years; k >= 1; k-- {
 			want += math.Pow((1+float64(c.Escalation))/(1+float64(c.Discount)), float64(k))
 		}
-		if got := must(c.PresentFactor())(t); math.Abs(got-want) > 1e-11*want {
+		if got := must(c.PresentFactor())(t); !(math.Abs(got-want) <= 1e-11*want) {
 			t.Errorf("%+v: %v, sum %v", c, got, want)
 		}
 	}
@@ -73,7 +73,7 @@ func TestEscalatingSeries(t *testing.T) {
 func TestRealAndNominalRates(t *testing.T) {
 	for _, r := range []cost.Rate{-0.02, 0, 0.04, 0.3} {
 		for _, f := range []cost.Rate{-0.01, 0, 0.035, 0.2} {
-			if back := r.Nominal(f).Real(f); math.Abs(float64(back-r)) > 1e-15 {
+			if back := r.Nominal(f).Real(f); !(math.Abs(float64(back-r)) <= 1e-15) {
 				t.Errorf("%v under %v comes back as %v", r, f, back)
 			}
 		}

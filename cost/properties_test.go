@@ -15,7 +15,7 @@ import (
 
 func same(t *testing.T, what string, got, want float64) {
 	t.Helper()
-	if math.Abs(got-want) > 1e-9*math.Max(1, math.Abs(want)) {
+	if !(math.Abs(got-want) <= 1e-9*math.Max(1, math.Abs(want))) {
 		t.Errorf("%s: %v, want %v", what, got, want)
 	}
 }
@@ -46,7 +46,7 @@ func TestSteelWeighs(t *testing.T) {
 		one, two := must(cost.BarWeight(number, manway.Foot))(t), must(cost.BarWeight(number, 2*manway.Foot))(t)
 		same(t, "two feet", float64(two), float64(2*one))
 		d := float64(number) / 8
-		if area := math.Pi / 4 * d * d * 3.4; math.Abs(one.In(manway.Pound)/area-1) > 0.002 {
+		if area := math.Pi / 4 * d * d * 3.4; !(math.Abs(one.In(manway.Pound)/area-1) <= 0.002) {
 			t.Errorf("bar %d: %v lb a foot, by its area %v", number, one.In(manway.Pound), area)
 		}
 	}
@@ -176,11 +176,11 @@ func TestProjectAtItsRate(t *testing.T) {
 	i := must(p.InternalRate())(t)
 	w := must(p.Worth(i))(t)
 	for _, v := range []float64{w.Present, w.Annual, w.Future} {
-		if math.Abs(v) > 1e-6 {
+		if !(math.Abs(v) <= 1e-6) {
 			t.Errorf("at %v the project is worth %+v", i, w)
 		}
 	}
-	if a, b := must(p.Payback(0))(t), must(p.Payback(i*(1-1e-9)))(t); a.State != cost.InYears || a.Years >= b.Years || math.Abs(b.Years-4) > 1e-6 {
+	if a, b := must(p.Payback(0))(t), must(p.Payback(i*(1-1e-9)))(t); a.State != cost.InYears || a.Years >= b.Years || !(math.Abs(b.Years-4) <= 1e-6) {
 		t.Errorf("payback in %v years, at its own rate %v, want the last year", a.Years, b.Years)
 	}
 	twice := make(cost.Project, len(p))

@@ -156,7 +156,7 @@ func TestPublishedSteel(t *testing.T) {
 	// Nominal weights stand near 3.4 lb/ft for each square inch of a round bar.
 	for number, diameter := range map[int]float64{3: 0.375, 4: 0.5, 5: 0.625, 6: 0.75, 7: 0.875, 8: 1, 9: 1.128, 10: 1.27, 11: 1.41, 14: 1.693, 18: 2.257} {
 		w := must(cost.BarWeight(number, manway.Foot))(t).In(manway.Pound)
-		if round := math.Pi / 4 * diameter * diameter * 3.4; math.Abs(w/round-1) > 0.002 {
+		if round := math.Pi / 4 * diameter * diameter * 3.4; !(math.Abs(w/round-1) <= 0.002) {
 			t.Errorf("bar %d: %v lb/ft, a round bar %v", number, w, round)
 		}
 	}

@@ -29,7 +29,7 @@ func TestNearestChange(t *testing.T) {
 		}
 		return map[bool]string{true: "a", false: "b"}[x < 9.5]
 	}) {
-		if math.Abs(f.At-9.5) > 1e-9 {
+		if !(math.Abs(f.At-9.5) <= 1e-9) {
 			t.Errorf("%+v", f)
 		}
 	}

@@ -59,7 +59,7 @@ func TestSimulationAgreesWithMoments(t *testing.T) {
 	}
 	want := must(cost.SumOf(parts, 0))(t)
 	mean, sd := s.Mean.InexactFloat64(), s.SD.InexactFloat64()
-	if math.Abs(mean-want.Mean) > 4*want.SD/math.Sqrt(draws)+0.01 || math.Abs(sd/want.SD-1) > 0.01 {
+	if !(math.Abs(mean-want.Mean) <= 4*want.SD/math.Sqrt(draws)+0.01) || !(math.Abs(sd/want.SD-1) <= 0.01) {
 		t.Errorf("mean %v, sd %v, want %+v", mean, sd, want)
 	}
 	if !(s.P10.LessThan(s.P50) && s.P50.LessThan(s.P90)) {
@@ -69,7 +69,7 @@ func TestSimulationAgreesWithMoments(t *testing.T) {
 	for _, d := range s.Drivers {
 		sum += d.Part
 	}
-	if math.Abs(sum-1) > 1e-9 || s.Drivers[0].Code != "dig" || len(s.Drivers) != 3 {
+	if !(math.Abs(sum-1) <= 1e-9) || s.Drivers[0].Code != "dig" || len(s.Drivers) != 3 {
 		t.Errorf("drivers %+v add up to %v", s.Drivers, sum)
 	}
 }
@@ -87,7 +87,7 @@ func TestSimulationPercentiles(t *testing.T) {
 		return 100 * (7 - math.Sqrt((1-p)*5*4))
 	}
 	for p, got := range map[float64]float64{0.1: s.P10.InexactFloat64(), 0.5: s.P50.InexactFloat64(), 0.9: s.P90.InexactFloat64()} {
-		if math.Abs(got-quantile(p)) > 1 {
+		if !(math.Abs(got-quantile(p)) <= 1) {
 			t.Errorf("P%.0f %v, want %v", 100*p, got, quantile(p))
 		}
 	}
@@ -99,7 +99,7 @@ func TestSimulationOfCharges(t *testing.T) {
 	job.Lines[1].Quantities = cost.Range{Low: 5, Likely: 7.233, High: 9.466, Shape: cost.Normal}
 	plain := must(must(job.Estimate())(t).Simulate(cost.Simulation{Draws: 50_000, Seed: 3}))(t)
 	total := must(job.Estimate())(t).Total.InexactFloat64()
-	if math.Abs(plain.Mean.InexactFloat64()-total) > 0.01*total {
+	if !(math.Abs(plain.Mean.InexactFloat64()-total) <= 0.01*total) {
 		t.Errorf("mean %s, estimate %v", plain.Mean, total)
 	}
 	job.Terms.Minimum = usd(1000)

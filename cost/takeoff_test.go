@@ -77,7 +77,7 @@ func TestPacksCover(t *testing.T) {
 				pack = 1
 			}
 			over := l.Quantity*pack - needed
-			if over < -1e-9*needed || s.Whole && over >= pack || math.Abs(over-l.Leftover) > 1e-9*math.Max(needed, 1) {
+			if over < -1e-9*needed || s.Whole && over >= pack || !(math.Abs(over-l.Leftover) <= 1e-9*math.Max(needed, 1)) {
 				t.Errorf("%s %v: bought %v of %v, needed %v, left over %v", s.Code, q, l.Quantity, pack, needed, l.Leftover)
 			}
 			if s.Whole && l.Quantity != math.Trunc(l.Quantity) {
@@ -153,13 +153,13 @@ func TestPumpOutAdders(t *testing.T) {
 	}
 	for code, want := range map[string]float64{"pump-base": 1, "pump-over": 250, "lid-more": 2, "lid-deeper": 1.5, "hose-over": 40, "filter-clean": 1,
 		"crust-break": 1, "after-hours": 1, "disposal": 1300, "disposal-load": 2} {
-		if math.Abs(got[code]-want) > 1e-9 {
+		if !(math.Abs(got[code]-want) <= 1e-9) {
 			t.Errorf("%s: %v, want %v", code, got[code], want)
 		}
 	}
 	truck := cost.Truck{Capacity: 1000 * manway.Gallon, Rate: 100 * manway.GallonPerMinute, Setup: manway.Hour / 2, RoundTrip: manway.Hour, Crew: 2}
 	parts := must(truck.Lines(1500 * manway.Gallon))(t)
-	if hours := parts[0].Quantity; math.Abs(hours-(0.5+0.25+2)) > 1e-9 || parts[1].Hours() != hours || parts[3].Quantity != 2 {
+	if hours := parts[0].Quantity; !(math.Abs(hours-(0.5+0.25+2)) <= 1e-9) || parts[1].Hours() != hours || parts[3].Quantity != 2 {
 		t.Errorf("truck: %+v", parts)
 	}
 }

@@ -83,7 +83,7 @@ func TestSeptageRateScales(t *testing.T) {
 	two := must[hydraulics.SeptageRate](t)(f.Rate())
 	near := func(what string, got, want float64) {
 		t.Helper()
-		if math.Abs(got-want) > 1e-12*math.Abs(want) {
+		if !(math.Abs(got-want) <= 1e-12*math.Abs(want)) {
 			t.Errorf("%s is %v, want %v", what, got, want)
 		}
 	}

@@ -51,7 +51,7 @@ func TestRouteClosedOutlet(t *testing.T) {
 		rise manway.Length
 	}{{"inlet", done.InletAt, 3 * manway.Inch}, {"roof", done.RoofAt, 12 * manway.Inch}} {
 		want := float64(area.Times(m.rise)) / float64(r.Base)
-		if !m.got.Known || math.Abs(float64(m.got.Time)-want) > 60 {
+		if !m.got.Known || !(math.Abs(float64(m.got.Time)-want) <= 60) {
 			t.Errorf("%s: %v, want %.0f s", m.name, m.got, want)
 		}
 	}
@@ -69,7 +69,7 @@ func TestRouteSettlesAtTheHead(t *testing.T) {
 		done := must[hydraulics.Routed](t)(r.Route())
 		want := must[hydraulics.OutletHead](t)(r.Outlet.Head(r.Base)).Head
 		last := done.Series[len(done.Series)-1].Levels[len(r.Compartments)-1] - r.OutletInvert
-		if math.Abs(float64(last-want)) > 0.0005 {
+		if !(math.Abs(float64(last-want)) <= 0.0005) {
 			t.Errorf("open %v: ends at %v, want %v", open, last, want)
 		}
 	}
@@ -120,13 +120,13 @@ func TestTruck(t *testing.T) {
 		{0, 0, 0, 2000}, {1500, 1, 0, 500}, {2000, 1, 0, 0}, {2001, 2, 1, 2499}, {4500, 2, 1, 0}, {4501, 3, 2, 2499},
 	} {
 		l := must[hydraulics.Loads](t)(truck.Loads(gal(c.volume)))
-		if float64(l.Loads) != c.loads || float64(l.Trips) != c.trips || math.Abs(l.LeftRoom.In(manway.Gallon)-c.left) > 1e-6 {
+		if float64(l.Loads) != c.loads || float64(l.Trips) != c.trips || !(math.Abs(l.LeftRoom.In(manway.Gallon)-c.left) <= 1e-6) {
 			t.Errorf("%v gal: %d loads, %d trips, %v left; want %v", c.volume, l.Loads, l.Trips, l.LeftRoom, c)
 		}
 	}
 	truck.Tare, truck.Limit = 15000*manway.Pound, 25000*manway.Pound
 	l := must[hydraulics.Loads](t)(truck.Loads(gal(500)))
-	if want := 10000 / (1.02 * 62.4) * 1728 / 231; !l.ByWeight || math.Abs(l.Full.In(manway.Gallon)-want) > 1e-6 {
+	if want := 10000 / (1.02 * 62.4) * 1728 / 231; !l.ByWeight || !(math.Abs(l.Full.In(manway.Gallon)-want) <= 1e-6) {
 		t.Errorf("full by weight at %v gal, want %v", l.Full.In(manway.Gallon), want)
 	}
 }
@@ -142,7 +142,7 @@ func TestDay(t *testing.T) {
 			t.Errorf("stop %d: %+v, want %+v", i, s, want[i])
 		}
 	}
-	if day.Trips != 4 || math.Abs(day.Total.In(gal)-6150) > 1e-9 {
+	if day.Trips != 4 || !(math.Abs(day.Total.In(gal)-6150) <= 1e-9) {
 		t.Errorf("%d trips, %v", day.Trips, day.Total)
 	}
 }
@@ -154,12 +154,12 @@ func TestGaugeRecalibrates(t *testing.T) {
 	computed := must[manway.Volume](t)(c.Shape.Volume(g.From)) - must[manway.Volume](t)(c.Shape.Volume(g.To))
 	g.After = g.Before + computed*1.2
 	r := must[hydraulics.GaugeReading](t)(g.Read())
-	if math.Abs(r.Ratio-1.2) > 1e-12 || r.Agrees {
+	if !(math.Abs(r.Ratio-1.2) <= 1e-12) || r.Agrees {
 		t.Errorf("ratio %v, agrees %v", r.Ratio, r.Agrees)
 	}
 	made := must[tank.Tank](t)(tank.New(tank.Spec{Shape: must[tank.Surveyed](t)(g.Recalibrated())}))
 	now := must[manway.Volume](t)(made.Volume(g.From)) - must[manway.Volume](t)(made.Volume(g.To))
-	if math.Abs(float64(now/r.Pumped)-1) > 0.001 {
+	if !(math.Abs(float64(now/r.Pumped)-1) <= 0.001) {
 		t.Errorf("recalibrated shape holds %v between the levels, the gauge read %v", now, r.Pumped)
 	}
 }
@@ -174,14 +174,14 @@ func TestForecast(t *testing.T) {
 		Rule: hydraulics.Rule{Name: "half", Share: 0.5, Source: manway.Citation{Source: manway.Practice}}}
 	m.Compartments[0].Sludge, m.Compartments[0].Scum = manway.Read(9*manway.Inch), manway.Read(3*manway.Inch)
 	f := must[hydraulics.Forecast](t)(m.Forecast()) // 12 of 24 in in two years of 730 days: two more
-	if f.Method != hydraulics.ByMeasuredRate || math.Abs(f.Growth-2) > 1e-9 || f.Due || f.Likely.Year != 2025 || f.Likely.Month != 12 && f.Likely != day(2026, 1, 1) {
+	if f.Method != hydraulics.ByMeasuredRate || !(math.Abs(f.Growth-2) <= 1e-9) || f.Due || f.Likely.Year != 2025 || f.Likely.Month != 12 && f.Likely != day(2026, 1, 1) {
 		t.Errorf("%+v", f)
 	}
 	if !f.Low.Before(f.Likely) || !f.Likely.Before(f.High) {
 		t.Errorf("low %v, likely %v, high %v", f.Low, f.Likely, f.High)
 	}
 	m.Compartments[0].Sludge = manway.Read(23 * manway.Inch)
-	if f = must[hydraulics.Forecast](t)(m.Forecast()); !f.Due || f.Likely != m.Visit || math.Abs(f.Growth-24./26) > 1e-9 || f.Pumped.Likely != day(2025, 11, 1) {
+	if f = must[hydraulics.Forecast](t)(m.Forecast()); !f.Due || f.Likely != m.Visit || !(math.Abs(f.Growth-24./26) <= 1e-9) || f.Pumped.Likely != day(2025, 11, 1) {
 		t.Errorf("26 of 24 in: %+v", f)
 	}
 	m.LastKnown = hydraulics.Unknown

@@ -290,7 +290,7 @@ func TestLeastSlopes(t *testing.T) {
 				t.Errorf("%s: %.3f ft/s: want 2 to 2.2", row.ID, v)
 			}
 			least := slope * (2 / v) * (2 / v) // the speed goes by the root of the slope
-			if at := speed(least); math.Abs(at-2) > 1e-9 {
+			if at := speed(least); !(math.Abs(at-2) <= 1e-9) {
 				t.Errorf("%s: %.9f ft/s at %v %%, want 2", row.ID, at, least)
 			}
 			row.Check(t, least)

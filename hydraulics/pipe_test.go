@@ -16,7 +16,7 @@ func TestColebrookResidual(t *testing.T) {
 		for _, rough := range []float64{0, 1e-6, 1e-4, 1e-3, 0.01, 0.05} {
 			f := must[hydraulics.Friction](t)(hydraulics.FrictionFactor(re, rough))
 			x := 1 / math.Sqrt(f.Factor)
-			if off := x + 2*math.Log10(rough/3.7+2.51/re*x); math.Abs(off) > 1e-12*x {
+			if off := x + 2*math.Log10(rough/3.7+2.51/re*x); !(math.Abs(off) <= 1e-12*x) {
 				t.Errorf("Re %g, e/D %g: off by %g", re, rough, off)
 			}
 			most = max(most, f.Iterations)
@@ -37,7 +37,7 @@ func TestTransitionIsSmooth(t *testing.T) {
 	for _, re := range []float64{2000, 4000} {
 		const h = 0.01
 		below, at, above := factor(re-h), factor(re), factor(re+h)
-		if math.Abs(above-below) > 1e-5*at || math.Abs((above-at)-(at-below)) > 1e-8*at {
+		if !(math.Abs(above-below) <= 1e-5*at) || !(math.Abs((above-at)-(at-below)) <= 1e-8*at) {
 			t.Errorf("Re %g: %.12g %.12g %.12g: want one smooth curve", re, below, at, above)
 		}
 	}
@@ -67,7 +67,7 @@ func TestDrainInverse(t *testing.T) {
 		if over.State != hydraulics.Surcharged || over.Depth != d.Diameter {
 			t.Errorf("1.08 of full: %v at %v, want surcharged", over.State, over.Depth)
 		}
-		if r := float64(full.Greatest / full.Full); math.Abs(r-1.0757) > 5e-5 {
+		if r := float64(full.Greatest / full.Full); !(math.Abs(r-1.0757) <= 5e-5) {
 			t.Errorf("greatest flow %.5f of full: want 1.0757", r)
 		}
 	}
@@ -132,7 +132,7 @@ func TestSuctionProperties(t *testing.T) {
 	deep := base
 	deep.Lift = 40 * manway.Foot
 	p := must[hydraulics.Pull](t)(deep.Pull())
-	if p.Lifting != hydraulics.CannotLift || p.Left != 0 || math.Abs(float64(p.Missing-(deep.Lift-p.Available))) > 1e-12 {
+	if p.Lifting != hydraulics.CannotLift || p.Left != 0 || !(math.Abs(float64(p.Missing-(deep.Lift-p.Available))) <= 1e-12) {
 		t.Errorf("40 ft: %v, left %v, missing %v", p.Lifting, p.Left, p.Missing)
 	}
 	rated := base
@@ -151,7 +151,7 @@ func TestEmptyingTime(t *testing.T) {
 			Hose: hydraulics.Hose{Diameter: 4 * manway.Inch, Length: 50 * manway.Foot, Fittings: 1.5}}}
 	r := must[hydraulics.Emptied](t)(e.Time())
 	want := float64(r.Volume / e.Suction.UsualRate.Times(1))
-	if !r.Time.Known || math.Abs(float64(r.Time.Time)-want) > 1e-9*want {
+	if !r.Time.Known || !(math.Abs(float64(r.Time.Time)-want) <= 1e-9*want) {
 		t.Errorf("at the usual rate: %v s, want %v s", float64(r.Time.Time), want)
 	}
 	e.Suction.UsualRate = 0

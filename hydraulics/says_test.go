@@ -82,10 +82,10 @@ func TestSkippedCostsYears(t *testing.T) {
 	s := must[hydraulics.Skipped](t)(p.Skipped(h))
 	front := must[manway.Duration](t)(hydraulics.Interval(3, p.Compartments[0].Capacity))
 	all := must[manway.Duration](t)(hydraulics.Interval(3, p.Compartments[0].Capacity+p.Compartments[1].Capacity))
-	if s.Count != 1 || !s.Lost.Known || math.Abs(float64(s.Lost.Time-(all-front))) > 1e-6 || !(s.Lost.Time > manway.Year/2) {
+	if s.Count != 1 || !s.Lost.Known || !(math.Abs(float64(s.Lost.Time-(all-front))) <= 1e-6) || !(s.Lost.Time > manway.Year/2) {
 		t.Errorf("%+v, want %v lost", s, all-front)
 	}
-	if d := must[manway.Duration](t)(p.AtRate(100 * manway.GallonPerMinute)); math.Abs(float64(d)-float64(p.Remove)/float64(100*manway.GallonPerMinute)) > 1e-9 {
+	if d := must[manway.Duration](t)(p.AtRate(100 * manway.GallonPerMinute)); !(math.Abs(float64(d)-float64(p.Remove)/float64(100*manway.GallonPerMinute)) <= 1e-9) {
 		t.Errorf("at the usual rate: %v", d)
 	}
 }
@@ -99,18 +99,18 @@ func TestChamberByShape(t *testing.T) {
 	real.Area, real.Shape = 0, shape
 	a := must[hydraulics.Dosing](t)(prism.Dosing(300*manway.GallonPerDay, 1))
 	b := must[hydraulics.Dosing](t)(real.Dosing(300*manway.GallonPerDay, 1))
-	if math.Abs(float64(a.Dose/b.Dose)-1) > 1e-12 || math.Abs(float64(a.ReserveTime/b.ReserveTime)-1) > 1e-12 {
+	if !(math.Abs(float64(a.Dose/b.Dose)-1) <= 1e-12) || !(math.Abs(float64(a.ReserveTime/b.ReserveTime)-1) <= 1e-12) {
 		t.Errorf("prism %+v, shape %+v", a, b)
 	}
 	perInch := 32. * 144 / 231 // gal
-	if got := a.NetDose.In(manway.Gallon); math.Abs(got-(6*perInch-20)) > 1e-9 {
+	if got := a.NetDose.In(manway.Gallon); !(math.Abs(got-(6*perInch-20)) <= 1e-9) {
 		t.Errorf("net dose %v gal, want %v", got, 6*perInch-20)
 	}
-	if got, want := a.ReserveTime.In(manway.Hour), 20*perInch/300*24; math.Abs(got-want) > 1e-9 || a.DailyCheck.Status != manway.Pass {
+	if got, want := a.ReserveTime.In(manway.Hour), 20*perInch/300*24; !(math.Abs(got-want) <= 1e-9) || a.DailyCheck.Status != manway.Pass {
 		t.Errorf("%v h above the alarm, want %v; %v", got, want, a.DailyCheck.Status)
 	}
 	u := must[hydraulics.Usage](t)(prism.Usage(90, 30*manway.Day, 300*manway.GallonPerDay))
-	if math.Abs(u.PerDay-3) > 1e-12 || math.Abs(u.Flow.In(manway.GallonPerDay)-3*(6*perInch-20)) > 1e-9 || u.Check.Status != manway.Pass {
+	if !(math.Abs(u.PerDay-3) <= 1e-12) || !(math.Abs(u.Flow.In(manway.GallonPerDay)-3*(6*perInch-20)) <= 1e-9) || u.Check.Status != manway.Pass {
 		t.Errorf("%+v", u)
 	}
 }
@@ -124,7 +124,7 @@ func TestRetention(t *testing.T) {
 		is   manway.Duration
 		days float64
 	}{{"clean", got.Clean, 3}, {"now", got.Now, 1.5}, {"clean at peak", got.CleanPeak.Time, 1.5}, {"now at peak", got.NowPeak.Time, 0.75}, {"now with the leak", got.NowWithLeak, 0.75}} {
-		if math.Abs(c.is.In(manway.Day)-c.days) > 1e-12 {
+		if !(math.Abs(c.is.In(manway.Day)-c.days) <= 1e-12) {
 			t.Errorf("%s: %v d, want %v", c.name, c.is.In(manway.Day), c.days)
 		}
 	}
@@ -136,13 +136,13 @@ func TestRetention(t *testing.T) {
 // 1/4 in a day over 32 ft2 of 1,000 gal is 4.987 gal: half a percent.
 func TestWaterTest(t *testing.T) {
 	r := must[hydraulics.WaterTestResult](t)(hydraulics.WaterTest{Area: 32 * manway.SquareFoot, Liquid: 1000 * manway.Gallon, Change: manway.Inch / 4, Over: manway.Day, Design: 300 * manway.GallonPerDay}.Result())
-	if got, want := r.Moved.In(manway.Gallon), 32*144*0.25/231; math.Abs(got-want) > 1e-9 {
+	if got, want := r.Moved.In(manway.Gallon), 32*144*0.25/231; !(math.Abs(got-want) <= 1e-9) {
 		t.Errorf("%v gal, want %v", got, want)
 	}
 	if r.Checks[0].Status != manway.Fail || r.Checks[1].Status != manway.Pass || r.Checks[2].Status != manway.NotJudged {
 		t.Errorf("%v %v %v", r.Checks[0].Status, r.Checks[1].Status, r.Checks[2].Status)
 	}
-	if !r.ShareDesign.Known || math.Abs(r.ShareDesign.Value-32*144*0.25/231/300) > 1e-12 {
+	if !r.ShareDesign.Known || !(math.Abs(r.ShareDesign.Value-32*144*0.25/231/300) <= 1e-12) {
 		t.Errorf("share of design %v", r.ShareDesign)
 	}
 	rising := must[hydraulics.WaterTestResult](t)(hydraulics.WaterTest{Area: 32 * manway.SquareFoot, Liquid: 1000 * manway.Gallon, Change: manway.Inch / 4, Over: manway.Day, Rising: true}.Result())

@@ -95,10 +95,10 @@ func TestGallonsAddUp(t *testing.T) {
 		p := must[hydraulics.Plan](t)(hydraulics.PumpOut(twoCompartments(t, made)))
 		sum := manway.Volume(0)
 		for _, c := range p.Compartments {
-			if off := c.Now.Scum + c.Now.Clear + c.Now.Sludge - c.Now.Total; math.Abs(float64(off)) > 1e-12 {
+			if off := c.Now.Scum + c.Now.Clear + c.Now.Sludge - c.Now.Total; !(math.Abs(float64(off)) <= 1e-12) {
 				t.Errorf("%s %s: layers off by %v", name, c.Name, off)
 			}
-			if off := c.Remove + c.Stays - c.Now.Total; math.Abs(float64(off)) > 1e-12 {
+			if off := c.Remove + c.Stays - c.Now.Total; !(math.Abs(float64(off)) <= 1e-12) {
 				t.Errorf("%s %s: removed and left off by %v", name, c.Name, off)
 			}
 			sum += c.Remove
@@ -127,7 +127,7 @@ func TestDrawDownKeepsToItsLimits(t *testing.T) {
 				}
 			}
 			for _, done := range p.Compartments {
-				if math.Abs(float64(done.To-keep)) > 0.002 {
+				if !(math.Abs(float64(done.To-keep)) <= 0.002) {
 					t.Errorf("keep %v, carries %v: %s ends at %v", keep, apart, done.Name, done.To)
 				}
 			}
@@ -148,16 +148,16 @@ func TestNotOpened(t *testing.T) {
 	if p.Compartments[1].Now.Known || p.Now != p.Compartments[0].Now {
 		t.Error("gallons of a compartment that was not opened are known or counted")
 	}
-	if front := p.Compartments[0]; front.HeldBy != hydraulics.HeldByPartition || math.Abs(float64(front.To-36*manway.Inch)) > 1e-9 {
+	if front := p.Compartments[0]; front.HeldBy != hydraulics.HeldByPartition || !(math.Abs(float64(front.To-36*manway.Inch)) <= 1e-9) {
 		t.Errorf("partition not judged, no port: front to %v, held by %v; want 3 ft", front.To, front.HeldBy)
 	}
 	sludge := manway.Volume(20*14./12) * manway.CubicFoot // 5 ft by 4 ft
-	if want := p.Compartments[0].Capacity - sludge; math.Abs(float64(p.Clean-want)) > 1e-9 {
+	if want := p.Compartments[0].Capacity - sludge; !(math.Abs(float64(p.Clean-want)) <= 1e-9) {
 		t.Errorf("next interval counts on %v, want the front's %v less its sludge", p.Clean, want)
 	}
 	c.Dividers[0].Port = manway.Read(20 * manway.Inch)
 	p = must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
-	if front, back := p.Compartments[0], p.Compartments[1]; math.Abs(float64(front.To-8*manway.Inch)) > 1e-9 || math.Abs(float64(back.To-20*manway.Inch)) > 1e-9 {
+	if front, back := p.Compartments[0], p.Compartments[1]; !(math.Abs(float64(front.To-8*manway.Inch)) <= 1e-9) || !(math.Abs(float64(back.To-20*manway.Inch)) <= 1e-9) {
 		t.Errorf("port at 20 in: front to %v, rear to %v; want 8 in and 20 in", front.To, back.To)
 	}
 	if !p.Cautions.Has(manway.UnequalLevels | manway.MayFloat | manway.MayCave) {
@@ -202,10 +202,10 @@ func TestArrivalPointsTo(t *testing.T) {
 	f.Level, f.Runback = manway.Read(53*manway.Inch), ran
 	r := must[hydraulics.Finding](t)(hydraulics.Arrival(f))
 	perInch := 32. * 1728 / 12 / 231 // gal
-	if got := r.Over.In(manway.Gallon); math.Abs(got-5*perInch) > 1e-9 {
+	if got := r.Over.In(manway.Gallon); !(math.Abs(got-5*perInch) <= 1e-9) {
 		t.Errorf("5 in over: %v gal, want %v", got, 5*perInch)
 	}
-	if got := r.RanBack.In(manway.Gallon); math.Abs(got-3*perInch) > 1e-9 {
+	if got := r.RanBack.In(manway.Gallon); !(math.Abs(got-3*perInch) <= 1e-9) {
 		t.Errorf("3 in back: %v gal, want %v", got, 3*perInch)
 	}
 }

@@ -13,7 +13,7 @@ import (
 func TestPrincipalByHand(t *testing.T) {
 	for _, sign := range []float64{1, -1} {
 		got := principal(plate.Polar{Radial: 2 * sign, Tangential: sign}, plate.Polar{Radial: 1.5 * sign}, 0.75, 2)
-		if math.Abs(got-5.5) > 1e-12 {
+		if !(math.Abs(got-5.5) <= 1e-12) {
 			t.Errorf("%g, want 5.5", got)
 		}
 	}
@@ -33,7 +33,7 @@ func TestRimRound(t *testing.T) {
 		{Lid{Shape: Slab, Length: 30 * in, Width: 20 * in, Thickness: 3 * in}, Seat{Opening: 18 * in}, 86},
 		{Lid{Shape: Disc, Diameter: 24 * in, Thickness: 3 * in}, Seat{Opening: 20 * in}, 22 * math.Pi},
 	} {
-		if got := float64(c.l.rim(c.s).Around) / in; math.Abs(got-c.want) > 1e-9 {
+		if got := float64(c.l.rim(c.s).Around) / in; !(math.Abs(got-c.want) <= 1e-9) {
 			t.Errorf("%+v: %g in round, want %g", c.s, got, c.want)
 		}
 	}

@@ -52,7 +52,7 @@ func TestDiscAgreesWithPlate(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if math.Abs(s.judged.response.dead/own.Radial-1) > 1e-9 || math.Abs(s.judged.response.person/load.Radial-1) > 1e-9 {
+	if !(math.Abs(s.judged.response.dead/own.Radial-1) <= 1e-9) || !(math.Abs(s.judged.response.person/load.Radial-1) <= 1e-9) {
 		t.Errorf("%+v, plate %g and %g", s.judged.response, own.Radial, load.Radial)
 	}
 }
@@ -102,7 +102,7 @@ func TestHeaviestPerson(t *testing.T) {
 		live := (c.Demand - 1.2*c.Unfactored) / 0.4
 		worst = math.Max(worst, (1.2*(c.Unfactored-live)+1.6*live*scale)/c.Capacity)
 	}
-	if math.Abs(worst-1) > 1e-9 {
+	if !(math.Abs(worst-1) <= 1e-9) {
 		t.Errorf("under %v the Use is %g", s.Heaviest, worst)
 	}
 }
@@ -142,7 +142,7 @@ func TestPieceIsABeam(t *testing.T) {
 	s := strengthOf(t, slab, StrengthCase{Seat: Seat{Fit: OnTop, Opening: 48 * manway.Inch, OpeningLong: 56 * manway.Inch}, Steel: quarterInchMesh()})
 	span := s.Long.In(manway.Foot)
 	want := 50 * span * span / 8
-	if got := named(t, s, "bending, own weight").Unfactored / float64(manway.PoundForceFootPerFoot); math.Abs(got/want-1) > 0.02 {
+	if got := named(t, s, "bending, own weight").Unfactored / float64(manway.PoundForceFootPerFoot); !(math.Abs(got/want-1) <= 0.02) {
 		t.Errorf("%g lbf ft/ft, beam of %g ft %g", got, span, want)
 	}
 }

@@ -50,10 +50,10 @@ func TestLongChip(t *testing.T) {
 		s := strengthOf(t, heavy, k)
 		tip := named(t, s, "does not tip on three points")
 		radius := float64(s.Span) / 2
-		if want := c.hold * radius * float64(s.Dead); math.Abs(tip.Capacity-want) > 1e-4*float64(s.Dead) {
+		if want := c.hold * radius * float64(s.Dead); !(math.Abs(tip.Capacity-want) <= 1e-4*float64(s.Dead)) {
 			t.Errorf("chip of %g: holds %g, want %g", c.share, tip.Capacity, want)
 		}
-		if want := (1 - c.hold) * radius * 300 * float64(manway.PoundForce); math.Abs(tip.Demand-want) > 1e-4*want {
+		if want := (1 - c.hold) * radius * 300 * float64(manway.PoundForce); !(math.Abs(tip.Demand-want) <= 1e-4*want) {
 			t.Errorf("chip of %g: tips %g, want %g", c.share, tip.Demand, want)
 		}
 		own := named(t, s, "bending, own weight")
@@ -91,10 +91,10 @@ func TestTireOnADisc(t *testing.T) {
 	s := strengthOf(t, disc24(), c)
 	want := sum * 1.33 * 16000
 	got := (named(t, s, "bending, truck").Unfactored - named(t, s, "bending, own weight").Unfactored) / float64(manway.PoundForceFootPerFoot)
-	if math.Abs(got/want-1) > 1e-3 {
+	if !(math.Abs(got/want-1) <= 1e-3) {
 		t.Errorf("%g lbf in/in, want %g", got, want)
 	}
-	if force := named(t, s, "punching, truck").Unfactored / float64(manway.PoundForce); math.Abs(force/21280-1) > 1e-9 {
+	if force := named(t, s, "punching, truck").Unfactored / float64(manway.PoundForce); !(math.Abs(force/21280-1) <= 1e-9) {
 		t.Errorf("a tire of 22.4 in across is wholly on the lid: %g lbf of 21280", force)
 	}
 }
@@ -109,7 +109,7 @@ func TestTireOnASmallDisc(t *testing.T) {
 		{24, 24 * math.Cos(math.Pi/6), 12, // a strip cut off at 30 degrees on both sides: the disc less two segments
 			math.Pi*144 - 144*(math.Pi/3-math.Sin(math.Pi/3))},
 	} {
-		if got := onDisc(c.length, c.width, c.radius); math.Abs(got/c.want-1) > 1e-6 {
+		if got := onDisc(c.length, c.width, c.radius); !(math.Abs(got/c.want-1) <= 1e-6) {
 			t.Errorf("%g x %g on %g: %g, want %g", c.length, c.width, c.radius, got, c.want)
 		}
 	}
@@ -135,7 +135,7 @@ func TestShearAtAFreeSide(t *testing.T) {
 		dead := s.judged.q * max(float64(s.Span)/2-d*float64(manway.Inch), 0)
 		live := named(t, s, "one-way shear, a person").Unfactored - dead
 		want := 300 / (3*math.Sqrt(math.Pi) + spread*d)
-		if got := live / float64(manway.PoundForcePerInch); math.Abs(got/want-1) > 1e-6 {
+		if got := live / float64(manway.PoundForcePerInch); !(math.Abs(got/want-1) <= 1e-6) {
 			t.Errorf("%d pieces: %g lbf/in, want %g", pieces, got, want)
 		}
 	}

@@ -28,7 +28,7 @@ func TestPomeroy(t *testing.T) {
 // The constant is concrete of 2,400 kg/m3 and sulfide that all turns to acid:
 // 8,760 h x 100/32 g of carbonate a g of sulfur.
 func TestPomeroyConstant(t *testing.T) {
-	if got := 8760.0 * 100 / 32 / 2.4e6 * 1000; math.Abs(got/pomeroy.In(manway.Millimetre)-1) > 0.002 {
+	if got := 8760.0 * 100 / 32 / 2.4e6 * 1000; !(math.Abs(got/pomeroy.In(manway.Millimetre)-1) <= 0.002) {
 		t.Errorf("%g mm, remembered %g", got, pomeroy.In(manway.Millimetre))
 	}
 }
@@ -50,14 +50,14 @@ func TestUntil(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if math.Abs(l.PerYear.In(manway.Inch)-0.025) > 1e-12 || math.Abs(l.Plain-0.5625) > 1e-12 || !l.Shown {
+	if !(math.Abs(l.PerYear.In(manway.Inch)-0.025) <= 1e-12) || !(math.Abs(l.Plain-0.5625) <= 1e-12) || !l.Shown {
 		t.Errorf("%+v", l)
 	}
 	r, err := l.Until(1.75 * manway.Inch)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if r.State != NotLongerThan || math.Abs(r.NotLonger.In(manway.Year)-20) > 1e-9 || math.Abs(r.AsLittleAs.In(manway.Year)-15) > 1e-9 {
+	if r.State != NotLongerThan || !(math.Abs(r.NotLonger.In(manway.Year)-20) <= 1e-9) || !(math.Abs(r.AsLittleAs.In(manway.Year)-15) <= 1e-9) {
 		t.Errorf("%+v: want not longer than 20 years, as little as 15", r)
 	}
 	if r, _ := l.Until(2.5 * manway.Inch); r.State != Reached {
@@ -77,7 +77,7 @@ func TestUntil(t *testing.T) {
 
 func TestWornBar(t *testing.T) {
 	b, err := WornBar(0.5*manway.Inch, 0.45*manway.Inch)
-	if err != nil || math.Abs(b.Area-0.81) > 1e-12 || !b.Brittle {
+	if err != nil || !(math.Abs(b.Area-0.81) <= 1e-12) || !b.Brittle {
 		t.Errorf("%+v, %v", b, err)
 	}
 	if b, _ := WornBar(0.5*manway.Inch, 0.48*manway.Inch); b.Brittle {

@@ -201,7 +201,7 @@ func TestScopeFollowsTheStack(t *testing.T) {
 		{"strip of four joints", concrete["sealant-strip"], strip}, {"chosen cover", concrete["c24"], 1}, {"no other cover", concrete["cover-concrete"], 0},
 		{"plastic by the foot", plastic["riser-plastic"], 26. / 12}, {"no concrete ring", plastic["ring-24x6"], 0}, {"strip of two joints", plastic["sealant-strip"], strip / 2},
 	} {
-		if math.Abs(c.got-c.want) > 1e-9 {
+		if !(math.Abs(c.got-c.want) <= 1e-9) {
 			t.Errorf("%s: got %v, want %v", c.what, c.got, c.want)
 		}
 	}

@@ -179,11 +179,11 @@ func TestFloatByHand(t *testing.T) {
 		{"uplift", f.Uplift, lb(62.4 * (plan*68/12 + ledge*4/12 + 4*1))},
 		{"covers and risers", f.Lids + f.Risers, lb(600)},
 	} {
-		if math.Abs(float64(w.got-w.want)) > 1e-9*float64(w.want) {
+		if !(math.Abs(float64(w.got-w.want)) <= 1e-9*float64(w.want)) {
 			t.Errorf("%s: %v, want %v", w.name, w.got.In(manway.PoundForce), w.want.In(manway.PoundForce))
 		}
 	}
-	if sum := f.Shell + f.Lids + f.Risers + f.Contents + f.MoistSoil + f.SubmergedSoil + f.Ballast; math.Abs(float64(sum-f.Down)) > 1e-9*float64(f.Down) {
+	if sum := f.Shell + f.Lids + f.Risers + f.Contents + f.MoistSoil + f.SubmergedSoil + f.Ballast; !(math.Abs(float64(sum-f.Down)) <= 1e-9*float64(f.Down)) {
 		t.Errorf("parts %v, sum %v", sum, f.Down)
 	}
 }
@@ -238,7 +238,7 @@ func TestLeastLiquid(t *testing.T) {
 		}
 		c.Liquid = f.LeastLiquid
 		at, err := x.Float(c)
-		if err != nil || math.Abs(at.Factor-1.25) > 1e-9 {
+		if err != nil || !(math.Abs(at.Factor-1.25) <= 1e-9) {
 			t.Errorf("%s: factor %v at the least level, %v", name, at.Factor, err)
 		}
 	}

@@ -76,7 +76,7 @@ func FuzzTank(f *testing.F) {
 		if err != nil {
 			t.Fatalf("%+v: depth of %v: %v", spec, v, err)
 		}
-		if again := x.liquid(float64(back)); math.Abs(again-float64(v)) > 1e-12*x.full {
+		if again := x.liquid(float64(back)); !(math.Abs(again-float64(v)) <= 1e-12*x.full) {
 			t.Fatalf("%+v: %v at %v, %v at the depth given back", spec, v, depth, again)
 		}
 	})

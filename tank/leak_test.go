@@ -71,7 +71,7 @@ func TestLeakRefuses(t *testing.T) {
 
 func TestLossOf(t *testing.T) {
 	x := must(t, Spec{Shape: Box{Length: 2, Width: 1, Height: 1.5}})
-	if v, err := x.LossOf(1.2, 0.01); err != nil || math.Abs(float64(v)-0.02) > 1e-12 {
+	if v, err := x.LossOf(1.2, 0.01); err != nil || !(math.Abs(float64(v)-0.02) <= 1e-12) {
 		t.Errorf("%v, %v", v, err)
 	}
 	if _, err := x.LossOf(0.1, 0.2); err == nil {

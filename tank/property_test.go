@@ -28,14 +28,14 @@ func TestCompartmentDepthAndArea(t *testing.T) {
 				t.Fatal(err)
 			}
 			back, err := c.Volume(d)
-			if err != nil || math.Abs(float64(back-v)) > 1e-12*float64(c.Full()) {
+			if err != nil || !(math.Abs(float64(back-v)) <= 1e-12*float64(c.Full())) {
 				t.Errorf("compartment %d: %v stand %v deep, which holds %v, %v", i, v, d, back, err)
 			}
 			const h = 1e-5
 			over, _ := c.Volume(d + h)
 			under, _ := c.Volume(d - h)
 			a, err := c.Area(d)
-			if slope := float64(over-under) / (2 * h); err != nil || math.Abs(slope/float64(a)-1) > 1e-6 {
+			if slope := float64(over-under) / (2 * h); err != nil || !(math.Abs(slope/float64(a)-1) <= 1e-6) {
 				t.Errorf("compartment %d at %v: surface %v, an inch more says %v, %v", i, d, float64(a), slope, err)
 			}
 		}
@@ -56,7 +56,7 @@ func TestPerUnitAddsUp(t *testing.T) {
 		}
 		sum += v
 	}
-	if math.Abs(float64(sum/x.Full())-1) > 1e-6 {
+	if !(math.Abs(float64(sum/x.Full())-1) <= 1e-6) {
 		t.Errorf("%v by the inch, %v full", sum, x.Full())
 	}
 }
@@ -72,7 +72,7 @@ func TestLossesAdd(t *testing.T) {
 		}
 		return float64(v)
 	}
-	if a, b := loss(1.2, 0.3)+loss(0.9, 0.4), loss(1.2, 0.7); math.Abs(a-b) > 1e-12 {
+	if a, b := loss(1.2, 0.3)+loss(0.9, 0.4), loss(1.2, 0.7); !(math.Abs(a-b) <= 1e-12) {
 		t.Errorf("in two drops %v, in one %v", a, b)
 	}
 }
@@ -92,7 +92,7 @@ func TestChartFromEitherEnd(t *testing.T) {
 	}
 	for i := range depths {
 		a, b := up.Rows[i], down.Rows[i]
-		if a.Depth != b.Depth || math.Abs(float64(a.Volume-b.Volume)) > 1e-12 || math.Abs(float64(a.Reading+b.Reading-2)) > 1e-12 && depths[i] != 0 {
+		if a.Depth != b.Depth || !(math.Abs(float64(a.Volume-b.Volume)) <= 1e-12) || !(math.Abs(float64(a.Reading+b.Reading-2)) <= 1e-12) && depths[i] != 0 {
 			t.Errorf("%+v and %+v", a, b)
 		}
 	}
@@ -119,7 +119,7 @@ func TestWorkingCanBeRedone(t *testing.T) {
 			product *= v
 		}
 	}
-	if got := volume(t, x, 47*in).In(manway.Gallon); math.Abs(product/got-1) > 1e-9 {
+	if got := volume(t, x, 47*in).In(manway.Gallon); !(math.Abs(product/got-1) <= 1e-9) {
 		t.Errorf("the working comes to %v gal, the volume is %v", product, got)
 	}
 }
@@ -186,7 +186,7 @@ func TestLeakRates(t *testing.T) {
 	deeper := vacuum
 	deeper.Start, deeper.End = 2*vacuum.Start, 2*vacuum.End
 	for _, pair := range [][2]LeakTest{{water, longer}, {vacuum, deeper}} {
-		if a, b := use(pair[0]), use(pair[1]); math.Abs(a-b) > 1e-12 {
+		if a, b := use(pair[0]), use(pair[1]); !(math.Abs(a-b) <= 1e-12) {
 			t.Errorf("%s: %v and %v", pair[0].Standard.ID, a, b)
 		}
 	}
@@ -221,7 +221,7 @@ func TestPanelsScale(t *testing.T) {
 	p1, w1, f1 := panels(1)
 	p2, w2, f2 := panels(2)
 	for name, ratio := range map[string]float64{"partition": p2 / p1, "wall": w2 / w1, "floor": f2 / f1} {
-		if math.Abs(ratio/8-1) > 1e-9 {
+		if !(math.Abs(ratio/8-1) <= 1e-9) {
 			t.Errorf("%s: moment %.9g times, want 8", name, ratio)
 		}
 	}
@@ -237,7 +237,7 @@ func TestOpeningsAreLevels(t *testing.T) {
 		{Access{Diameter: 0.6}, VerticalCylinder{Diameter: 0.6, Height: 1}},
 		{Access{Length: 0.7, Width: 0.5}, Box{Length: 0.7, Width: 0.5, Height: 1}},
 	} {
-		if a, b := float64(c.opening.Area()), surface(t, must(t, Spec{Shape: c.tank}), 0.5); math.Abs(a/b-1) > 1e-12 {
+		if a, b := float64(c.opening.Area()), surface(t, must(t, Spec{Shape: c.tank}), 0.5); !(math.Abs(a/b-1) <= 1e-12) {
 			t.Errorf("%+v: %v, surface of such a tank %v", c.opening, a, b)
 		}
 	}

@@ -78,7 +78,7 @@ func TestRoofUnknownAndPlain(t *testing.T) {
 		if state == manway.SteelUnknown && !strings.Contains(r.Loadings[0].Checks[0].Reason, "of plain concrete") {
 			t.Errorf("no figure for comparison: %q", r.Loadings[0].Checks[0].Reason)
 		}
-		if !r.Change.Known || r.Change.Load != known.Change.Load || math.Abs(r.Change.Moment/known.Change.Moment-1) > 1e-9 {
+		if !r.Change.Known || r.Change.Load != known.Change.Load || !(math.Abs(r.Change.Moment/known.Change.Moment-1) <= 1e-9) {
 			t.Errorf("steel %v: change %+v, with known steel %+v", state, r.Change, known.Change)
 		}
 		if text := r.Change.Text(); !strings.Contains(text, "adds 45 % to the weight") {
@@ -96,10 +96,10 @@ func TestRoofChangeByHand(t *testing.T) {
 	net := (99*63 - 576 - round) / 144
 	now := net*(50+130) + (576+round)/144*130
 	after := net*(50+130*20.0/12) + round/144*130*20/12 + 500
-	if got := r.Change.Now.In(manway.PoundForce); math.Abs(got-now) > 1e-6*now {
+	if got := r.Change.Now.In(manway.PoundForce); !(math.Abs(got-now) <= 1e-6*now) {
 		t.Errorf("now %g lbf, by hand %g", got, now)
 	}
-	if got := r.Change.After.In(manway.PoundForce); math.Abs(got-after) > 1e-6*after {
+	if got := r.Change.After.In(manway.PoundForce); !(math.Abs(got-after) <= 1e-6*after) {
 		t.Errorf("after %g lbf, by hand %g", got, after)
 	}
 }
@@ -122,16 +122,16 @@ func TestPlankIsABeam(t *testing.T) {
 	span := 64.0 / 12
 	q := 50 + 120.0
 	bend := r.Loadings[0].Checks[0]
-	if got, want := bend.Unfactored/float64(manway.PoundForceFootPerFoot), q*span*span/8; math.Abs(got/want-1) > 0.02 {
+	if got, want := bend.Unfactored/float64(manway.PoundForceFootPerFoot), q*span*span/8; !(math.Abs(got/want-1) <= 0.02) {
 		t.Errorf("moment %g lbf ft/ft, beam %g", got, want)
 	}
 	d := (4 - 0.75 - 1.5*0.375) / 12
 	shear := r.Loadings[0].Checks[1]
-	if got, want := shear.Unfactored/float64(manway.PoundForcePerFoot), q*(span/2-d); math.Abs(got/want-1) > 0.02 {
+	if got, want := shear.Unfactored/float64(manway.PoundForcePerFoot), q*(span/2-d); !(math.Abs(got/want-1) <= 0.02) {
 		t.Errorf("shear %g lbf/ft, beam %g", got, want)
 	}
 	// as a beam, phi Mn of No. 3 at 6 in at d = 2.6875 in
-	if got := bend.Capacity / float64(manway.PoundForceFootPerFoot); math.Abs(got-2510) > 5 {
+	if got := bend.Capacity / float64(manway.PoundForceFootPerFoot); !(math.Abs(got-2510) <= 5) {
 		t.Errorf("strength %g lbf ft/ft, by hand 0.9 x 0.2209 x 60000 (2.6875 - 0.325/2)/12 = 2510", got)
 	}
 }
@@ -177,7 +177,7 @@ func TestRoofLimits(t *testing.T) {
 	}
 	at := c
 	at.Now.Cover = r.Cover.Depth
-	if use := roofOf(t, tk, at).Loadings[0].Use(); math.Abs(use-1) > 0.01 {
+	if use := roofOf(t, tk, at).Loadings[0].Use(); !(math.Abs(use-1) <= 0.01) {
 		t.Errorf("under %v Use is %g", r.Cover.Depth, use)
 	}
 	pickup := r.Loadings[4]
@@ -187,7 +187,7 @@ func TestRoofLimits(t *testing.T) {
 	w := manway.PickupWheel
 	w.Load = pickup.Heaviest
 	c.Wheels = []manway.Wheel{w}
-	if use := roofOf(t, tk, c).Loadings[3].Use(); math.Abs(use-1) > 0.03 {
+	if use := roofOf(t, tk, c).Loadings[3].Use(); !(math.Abs(use-1) <= 0.03) {
 		t.Errorf("under a wheel of %v Use is %g", w.Load, use)
 	}
 }

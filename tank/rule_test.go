@@ -173,13 +173,13 @@ func TestFlowStepsMeet(t *testing.T) {
 	for _, q := range []float64{500, 5000, 7500, 10000} {
 		below, _ := pa.ForFlow(manway.Flow(q) * manway.GallonPerDay * (1 - 1e-9))
 		above, _ := pa.ForFlow(manway.Flow(q) * manway.GallonPerDay * (1 + 1e-9))
-		if math.Abs(float64(above-below)) > 1e-6*float64(below) {
+		if !(math.Abs(float64(above-below)) <= 1e-6*float64(below)) {
 			t.Errorf("%v gal/d: %v below, %v above", q, below, above)
 		}
 	}
 	nc := northCarolina().Capacity[0]
 	for q, want := range map[float64]float64{600: 1200, 600.001: 1202, 1499.999: 2255, 1500: 2250} {
-		if v, ok := nc.ForFlow(manway.Flow(q) * manway.GallonPerDay); !ok || math.Abs(v.In(manway.Gallon)-want) > 0.01 {
+		if v, ok := nc.ForFlow(manway.Flow(q) * manway.GallonPerDay); !ok || !(math.Abs(v.In(manway.Gallon)-want) <= 0.01) {
 			t.Errorf("%v gal/d: %v, want %v gal", q, v.In(manway.Gallon), want)
 		}
 	}

@@ -58,7 +58,7 @@ func TestVolumeIsIntegralOfArea(t *testing.T) {
 			if _, ok := s.(Surveyed); ok {
 				limit = 1e-7 // its surface has bends
 			}
-			if math.Abs(sum-v) > limit*x.full {
+			if !(math.Abs(sum-v) <= limit*x.full) {
 				t.Errorf("%s: integral of the surface to %v is %.12g, volume %.12g", name, d, sum, v)
 			}
 			last = v
@@ -76,13 +76,13 @@ func TestDepthInvertsVolume(t *testing.T) {
 			if err != nil {
 				t.Fatalf("%s: %v", name, err)
 			}
-			if back := x.liquid(float64(d)); math.Abs(back-v) > 1e-12*x.full {
+			if back := x.liquid(float64(d)); !(math.Abs(back-v) <= 1e-12*x.full) {
 				t.Errorf("%s: depth %v of %v holds %v", name, float64(d), v, back)
 			}
 		}
 		for _, v := range []float64{1e-18, 1e-12, 1e-6, 1 - 1e-6, 1 - 1e-12, 1 - 1e-16} {
 			d, err := x.Depth(manway.Volume(v * x.full))
-			if back := x.liquid(float64(d)); err != nil || math.Abs(back-v*x.full) > 1e-12*x.full {
+			if back := x.liquid(float64(d)); err != nil || !(math.Abs(back-v*x.full) <= 1e-12*x.full) {
 				t.Errorf("%s: %v of full: depth %v, %v back, %v", name, v, float64(d), back/x.full, err)
 			}
 		}
@@ -96,7 +96,7 @@ func TestScaling(t *testing.T) {
 		y := must(t, Spec{Shape: twice(s)})
 		for i := 1; i < 10; i++ {
 			d := x.height * float64(i) / 10
-			if got, want := float64(volume(t, y, manway.Length(2*d))), 8*float64(volume(t, x, manway.Length(d))); math.Abs(got-want) > 1e-12*y.full {
+			if got, want := float64(volume(t, y, manway.Length(2*d))), 8*float64(volume(t, x, manway.Length(d))); !(math.Abs(got-want) <= 1e-12*y.full) {
 				t.Errorf("%s at %v: %v, want %v", name, d, got, want)
 			}
 		}
@@ -138,10 +138,10 @@ func TestSymmetry(t *testing.T) {
 		x := must(t, Spec{Shape: shapes[name]})
 		for i := range 50 {
 			d := x.height * float64(i) / 99
-			if sum := x.liquid(d) + x.liquid(x.height-d); math.Abs(sum-x.full) > 1e-13*x.full {
+			if sum := x.liquid(d) + x.liquid(x.height-d); !(math.Abs(sum-x.full) <= 1e-13*x.full) {
 				t.Errorf("%s: %v and its mirror hold %v of %v", name, d, sum, x.full)
 			}
-			if a, b := surface(t, x, d), surface(t, x, x.height-d); math.Abs(a-b) > 1e-12*a+1e-14 {
+			if a, b := surface(t, x, d), surface(t, x, x.height-d); !(math.Abs(a-b) <= 1e-12*a+1e-14) {
 				t.Errorf("%s: surface %v at %v, %v at its mirror", name, a, d, b)
 			}
 		}
@@ -177,7 +177,7 @@ func TestLimits(t *testing.T) {
 		x, y := must(t, Spec{Shape: c.a}), must(t, Spec{Shape: c.b})
 		for i := range 21 {
 			d := min(x.height, y.height) * float64(i) / 20
-			if a, b := x.liquid(d), y.liquid(d); math.Abs(a-b) > c.off*y.full {
+			if a, b := x.liquid(d), y.liquid(d); !(math.Abs(a-b) <= c.off*y.full) {
 				t.Errorf("%s: %v and %v at %v", c.name, a, b, d)
 			}
 		}
@@ -206,7 +206,7 @@ func TestFilletByBall(t *testing.T) {
 			sum += 4 * half(2.5, 2.2, z) * half(1.4, 1.35, z) * 2 * depth * p / float64(n)
 		}
 		x := must(t, Spec{Shape: b})
-		if got := x.liquid(depth); math.Abs(got-sum) > 1e-9*sum {
+		if got := x.liquid(depth); !(math.Abs(got-sum) <= 1e-9*sum) {
 			t.Errorf("at %v: %.12g, want %.12g", depth, got, sum)
 		}
 	}
@@ -247,7 +247,7 @@ func TestQuadratureError(t *testing.T) {
 				sum += weight[i] * beyond(k.c, s) * s * end
 			}
 			full := math.Pi * a * (3 + a*a) / 6
-			if got := k.below(z); math.Abs(got-sum) > 1e-13*full {
+			if got := k.below(z); !(math.Abs(got-sum) <= 1e-13*full) {
 				t.Errorf("cap of depth %v at %v: %v, want %v", a, z, got, sum)
 			}
 		}
@@ -311,10 +311,10 @@ func TestPartitionsShareTheTank(t *testing.T) {
 				sum += over
 				room += room1
 			}
-			if total := x.liquid(d); math.Abs(sum-total) > 1e-13*x.full {
+			if total := x.liquid(d); !(math.Abs(sum-total) <= 1e-13*x.full) {
 				t.Errorf("%s at %v: compartments and what is over the partitions %v, total %v", name, d, sum, total)
 			}
-			if total := x.liquid(d) + room; math.Abs(total-whole.liquid(d)) > 1e-13*whole.full {
+			if total := x.liquid(d) + room; !(math.Abs(total-whole.liquid(d)) <= 1e-13*whole.full) {
 				t.Errorf("%s at %v: with the partitions %v, without %v", name, d, total, whole.liquid(d))
 			}
 		}

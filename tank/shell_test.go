@@ -17,7 +17,7 @@ func TestShellOfPlumbBox(t *testing.T) {
 			t.Fatal(err)
 		}
 		row.Check(t, s.Volume.In(manway.CubicFoot))
-		if got, want := s.Mass.In(manway.Pound), 150*s.Volume.In(manway.CubicFoot); math.Abs(got-want) > 1e-6 {
+		if got, want := s.Mass.In(manway.Pound), 150*s.Volume.In(manway.CubicFoot); !(math.Abs(got-want) <= 1e-6) {
 			t.Errorf("mass %v, want %v", got, want)
 		}
 		if !s.Assumed.Has(manway.AssumedConcreteDensity) {
@@ -44,7 +44,7 @@ func TestShellIsOutsideLessHollow(t *testing.T) {
 			t.Fatal(err)
 		}
 		sum := shell.Floor.Volume + shell.Walls.Volume + shell.Roof.Volume + shell.Partitions.Volume
-		if math.Abs(float64(sum-shell.Volume)) > 1e-12 || math.Abs(float64(shell.Mass)-2400*float64(sum)) > 1e-8 {
+		if !(math.Abs(float64(sum-shell.Volume)) <= 1e-12) || !(math.Abs(float64(shell.Mass)-2400*float64(sum)) <= 1e-8) {
 			t.Errorf("%s: parts %v, shell %v and %v", name, sum, shell.Volume, shell.Mass)
 		}
 		if shell.Walls.Volume <= 0 {
@@ -58,19 +58,19 @@ func TestShellIsOutsideLessHollow(t *testing.T) {
 		a, _ := thin.ShellWeight(manway.Concrete{Density: 1000})
 		thinner := must(t, Spec{Shape: s, Wall: 0.0015})
 		b, _ := thinner.ShellWeight(manway.Concrete{Density: 1000})
-		if ratio := float64(a.Mass / b.Mass); math.Abs(ratio-4.0/3) > 0.002 {
+		if ratio := float64(a.Mass / b.Mass); !(math.Abs(ratio-4.0/3) <= 0.002) {
 			t.Errorf("%s: 2 mm weighs %v times 1.5 mm", name, ratio)
 		}
 	}
 	// Two spheres in each other, and a cylinder in a cylinder, exactly.
 	ball := must(t, Spec{Shape: Sphere{2}, Wall: 0.1})
 	got, _ := ball.ShellWeight(manway.Concrete{Density: 2400})
-	if want := 2400 * math.Pi / 6 * (2.2*2.2*2.2 - 8); math.Abs(float64(got.Mass)-want) > 1e-9*want {
+	if want := 2400 * math.Pi / 6 * (2.2*2.2*2.2 - 8); !(math.Abs(float64(got.Mass)-want) <= 1e-9*want) {
 		t.Errorf("sphere: %v, want %v", float64(got.Mass), want)
 	}
 	pipe := must(t, Spec{Shape: HorizontalCylinder{Diameter: 1.5, Length: 3}, Wall: 0.1})
 	got, _ = pipe.ShellWeight(manway.Concrete{Density: 2400})
-	if want := 2400 * math.Pi / 4 * (1.7*1.7*3.2 - 1.5*1.5*3); math.Abs(float64(got.Mass)-want) > 1e-9*want {
+	if want := 2400 * math.Pi / 4 * (1.7*1.7*3.2 - 1.5*1.5*3); !(math.Abs(float64(got.Mass)-want) <= 1e-9*want) {
 		t.Errorf("cylinder: %v, want %v", float64(got.Mass), want)
 	}
 }
@@ -110,7 +110,7 @@ func TestCentroid(t *testing.T) {
 		{"along", float64(s.Centroid.Along), mx / v}, {"across", float64(s.Centroid.Across), my / v}, {"up", float64(s.Centroid.Up), mz / v},
 		{"opening", float64(s.Openings.Volume), 0.04}, {"partition", float64(s.Partitions.Volume), 0.095},
 	} {
-		if math.Abs(c.got-c.want) > 1e-12 {
+		if !(math.Abs(c.got-c.want) <= 1e-12) {
 			t.Errorf("%s: %v, want %v", c.name, c.got, c.want)
 		}
 	}
@@ -125,7 +125,7 @@ func TestCentroidOfHeads(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if c := s.Centroid; math.Abs(float64(c.Along)-1.3) > 1e-9 || math.Abs(float64(c.Up)-0.75) > 1e-9 {
+		if c := s.Centroid; !(math.Abs(float64(c.Along)-1.3) <= 1e-9) || !(math.Abs(float64(c.Up)-0.75) <= 1e-9) {
 			t.Errorf("%v: centre at %v, want the middle", h.Form, c)
 		}
 		if h.Form == Flat {
@@ -142,7 +142,7 @@ func TestCentroidOfHeads(t *testing.T) {
 	s, _ := x.ShellWeight(manway.Concrete{})
 	// Flat disc pi r^2 t at -t/2, ring 2 pi r L t at L/2, half ball 2 pi r^2 t at L + r/2.
 	want := (2*math.Pi*0.102*0.051 + 2*math.Pi*(0.102+0.5)) / (math.Pi + 2*math.Pi*0.102 + 2*math.Pi)
-	if math.Abs(float64(s.Centroid.Along)-want) > 0.002 {
+	if !(math.Abs(float64(s.Centroid.Along)-want) <= 0.002) {
 		t.Errorf("half ball: centre at %v, want %v", float64(s.Centroid.Along), want)
 	}
 }

@@ -116,7 +116,7 @@ func TestOutsideSizes(t *testing.T) {
 		const wall, roof, floor = 0.08, 0.1, 0.12
 		spec := Spec{Shape: s.shrunk(-wall, -roof/2, -floor/2), OutsideSizes: true, Wall: wall, Roof: roof / 2, Floor: floor / 2}
 		x, y := must(t, Spec{Shape: s}), must(t, spec)
-		if math.Abs(x.full-y.full) > 1e-12*x.full || math.Abs(float64(x.Inside.Height-y.Inside.Height)) > 1e-12 {
+		if !(math.Abs(x.full-y.full) <= 1e-12*x.full) || !(math.Abs(float64(x.Inside.Height-y.Inside.Height)) <= 1e-12) {
 			t.Errorf("%s: inside %v, from outside %v", name, x.full, y.full)
 		}
 	}
@@ -135,7 +135,7 @@ func TestRange(t *testing.T) {
 		}
 		return (high - low).In(manway.Gallon)
 	}
-	if got, want := width(inside), (96.5*60.5-95.5*59.5)*48/231; math.Abs(got-want) > 1e-6 {
+	if got, want := width(inside), (96.5*60.5-95.5*59.5)*48/231; !(math.Abs(got-want) <= 1e-6) {
 		t.Errorf("inside: %v gal wide, want %v", got, want)
 	}
 	if a, b := width(inside), width(outside); !(b > 2*a) {
@@ -157,7 +157,7 @@ func TestFromDrops(t *testing.T) {
 	}
 	x := must(t, Spec{Shape: s})
 	for depth, want := range map[manway.Length]float64{0: 0, 18 * in: 390, 36 * in: 750, 48 * in: 1000} {
-		if got := volume(t, x, depth).In(gal); math.Abs(got-want) > 1e-9 {
+		if got := volume(t, x, depth).In(gal); !(math.Abs(got-want) <= 1e-9) {
 			t.Errorf("at %v: %v gal, want %v", depth, got, want)
 		}
 	}
@@ -191,18 +191,18 @@ func TestChart(t *testing.T) {
 		if v := volume(t, x, row.Depth); v != row.Volume {
 			t.Errorf("at %v: %v, volume %v", row.Depth, row.Volume, v)
 		}
-		if sum := row.Compartments[0] + row.Compartments[1]; math.Abs(float64(sum-row.Volume)) > 1e-12 {
+		if sum := row.Compartments[0] + row.Compartments[1]; !(math.Abs(float64(sum-row.Volume)) <= 1e-12) {
 			t.Errorf("at %v: compartments %v of %v", row.Depth, sum, row.Volume)
 		}
 	}
 	first, last := down.Rows[0], down.Rows[len(down.Rows)-1]
-	if math.Abs(float64(first.Reading-19.5*in)) > 1e-12 || last.Depth != 0 {
+	if !(math.Abs(float64(first.Reading-19.5*in)) <= 1e-12) || last.Depth != 0 {
 		t.Errorf("from %v to depth %v", first.Reading, last.Depth)
 	}
 	if cm, err := x.Chart(ChartCase{Step: manway.Centimetre}); err != nil || len(cm.Rows) != 155 {
 		t.Errorf("%d rows by the centimetre, %v", len(cm.Rows), err)
 	}
-	if gal, err := x.PerUnit(30*in, in); err != nil || math.Abs(gal.In(manway.Gallon)-93*60.0/231) > 1e-9 {
+	if gal, err := x.PerUnit(30*in, in); err != nil || !(math.Abs(gal.In(manway.Gallon)-93*60.0/231) <= 1e-9) {
 		t.Errorf("%v an inch, %v", gal, err)
 	}
 	for _, c := range []ChartCase{{}, {Step: -1}, {Step: manway.Length(math.NaN())}, {Step: in, Rim: 90 * in}, {Step: in, FromRim: true, Rim: 50 * in}, {Step: 70 * in}} {
@@ -226,7 +226,7 @@ func TestFacts(t *testing.T) {
 	if f.RoofThickness.Taken || f.Compartments != 2 || f.LengthToWidth != 2 || f.Form != PlumbWalls {
 		t.Errorf("%+v", f)
 	}
-	if math.Abs(float64(f.FirstLiquid/f.Liquid)-62.0/93) > 1e-12 {
+	if !(math.Abs(float64(f.FirstLiquid/f.Liquid)-62.0/93) <= 1e-12) {
 		t.Errorf("share %v", f.FirstLiquid/f.Liquid)
 	}
 	unknown := must(t, Spec{Shape: shapes["areas"]})

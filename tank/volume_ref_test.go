@@ -147,7 +147,7 @@ func TestRectangles(t *testing.T) {
 		if err != nil || !known || !(low <= measured*1.0005 && measured <= high*1.0005) {
 			t.Errorf("%v nominal: range %v to %v (%v, %v), measured %v", nominal, low, high, known, err, measured)
 		}
-		if got := volume(t, x, depth); math.Abs(float64(got-nominal)) > 1e-12 {
+		if got := volume(t, x, depth); !(math.Abs(float64(got-nominal)) <= 1e-12) {
 			t.Errorf("%v nominal holds %v", nominal, got)
 		}
 	})

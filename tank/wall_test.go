@@ -78,7 +78,7 @@ func TestWallLoadsOnACantilever(t *testing.T) {
 		{"soil and water", foot(g.push("", false, 0)), soil},
 		{"truck", foot(g.push("", true, 0)), soil + 0.5*240*25/2},
 	} {
-		if math.Abs(c.got/c.want-1) > 0.005 {
+		if !(math.Abs(c.got/c.want-1) <= 0.005) {
 			t.Errorf("%s: %g lbf ft/ft, cantilever %g", c.name, c.got, c.want)
 		}
 	}
@@ -100,7 +100,7 @@ func TestWallLoadsAreTheGround(t *testing.T) {
 		low, high := w.Level, math.Max(w.Level-height, 0)
 		sum += w.UnitWeight * (low*low - high*high) / 2
 	}
-	if math.Abs(sum/float64(thrust.Force)-1) > 1e-12 {
+	if !(math.Abs(sum/float64(thrust.Force)-1) <= 1e-12) {
 		t.Errorf("loads %g N/m, ground %g", sum, float64(thrust.Force))
 	}
 }
@@ -125,7 +125,7 @@ func TestWallGroundwaterLimit(t *testing.T) {
 		t.Fatal(err)
 	}
 	use := math.Max(at.Loadings[1].Use(), at.Loadings[4].Use())
-	if math.Abs(use-1) > 0.01 {
+	if !(math.Abs(use-1) <= 0.01) {
 		t.Errorf("at the limit of %v Use is %g", w.Groundwater.At, use)
 	}
 	if !w.Assumed.Has(manway.AssumedGroundwaterAtGrade) || at.Assumed.Has(manway.AssumedGroundwaterAtGrade) || !w.Cautions.Has(manway.GroundwaterUnknown|manway.DoNotEmpty|manway.RememberedFigure) {
@@ -213,7 +213,7 @@ func TestFloorIsAStrip(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if got := checkNamed(t, l.Checks, c.face).Demand / float64(manway.PoundForce); math.Abs(got/c.want-1) > 0.02 {
+		if got := checkNamed(t, l.Checks, c.face).Demand / float64(manway.PoundForce); !(math.Abs(got/c.want-1) <= 0.02) {
 			t.Errorf("edges %s: %g lbf ft/ft, strip %g", l.Edges, got, c.want)
 		}
 	}
@@ -224,7 +224,7 @@ func TestFloorIsAStrip(t *testing.T) {
 	if err != nil || given.Use() != math.Min(turning.Use(), held.Use()) {
 		t.Errorf("given %g, turning %g, held %g, %v", given.Use(), turning.Use(), held.Use(), err)
 	}
-	if got := float64(f.Uplift-f.Weight) / float64(manway.PSF); math.Abs(got/net-1) > 1e-9 {
+	if got := float64(f.Uplift-f.Weight) / float64(manway.PSF); !(math.Abs(got/net-1) <= 1e-9) {
 		t.Errorf("net uplift %g lbf/ft2, by hand %g", got, net)
 	}
 	dry, err := tk.Floor(FloorCase{Concrete: strongConcrete, Groundwater: manway.GroundwaterAt(20 * manway.Foot)})

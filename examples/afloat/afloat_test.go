@@ -66,7 +66,7 @@ func TestByHand(t *testing.T) {
 		"dug":   {*a.Stages[2].Factor, (shell + (plan-10)*37.6 + 62.4*160) / uplift},
 		"pump":  {*a.Stages[3].Factor, (shell + (plan-10)*37.6) / uplift},
 	} {
-		if math.Abs(pair[0]-pair[1]) > 1e-9*pair[1] {
+		if !(math.Abs(pair[0]-pair[1]) <= 1e-9*pair[1]) {
 			t.Errorf("%s: %v, want %v", what, pair[0], pair[1])
 		}
 	}

@@ -53,10 +53,10 @@ func TestJSON(t *testing.T) {
 		if err := json.Unmarshal([]byte(out), &got); err != nil || code != 0 {
 			t.Fatalf("open %s: exit %d, %v: %.300s", open, code, err, out)
 		}
-		if want := 40. + 36 + 40; math.Abs(got.In-want) > 1e-6 {
+		if want := 40. + 36 + 40; !(math.Abs(got.In-want) <= 1e-6) {
 			t.Errorf("open %s: in %v, want %v", open, got.In, want)
 		}
-		if off := got.In - got.Out - got.Spilled - got.Stored; math.Abs(off) > 1e-6 || got.Imbalance > 1e-9 {
+		if off := got.In - got.Out - got.Spilled - got.Stored; !(math.Abs(off) <= 1e-6) || got.Imbalance > 1e-9 {
 			t.Errorf("open %s: off by %v, %v", open, off, got.Imbalance)
 		}
 		if n := len(got.Series); n < 100 || got.Series[n-1].Time != 24*60 || len(got.Series[0].Levels) != 2 {

@@ -213,7 +213,7 @@ func TestManyRows(t *testing.T) {
 		if diff := near(got, numbers(t, metres[i+1])); diff != "" {
 			t.Fatal(diff)
 		}
-		if math.Abs(got[0]+got[1]-box[i]) > 1e-8*box[i] {
+		if !(math.Abs(got[0]+got[1]-box[i]) <= 1e-8*box[i]) {
 			t.Fatalf("%s: the compartments hold %g, not %g", out, got[0]+got[1], box[i])
 		}
 	}

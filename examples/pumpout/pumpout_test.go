@@ -67,11 +67,11 @@ func TestGallons(t *testing.T) {
 	}
 	const perCubicFoot = 1728. / 231
 	front, rear := 80*perCubicFoot, 44*perCubicFoot
-	if got.ID != "a" || math.Abs(got.Remove-front-rear) > 1e-6 || len(got.Message) != 5 || got.Judged {
+	if got.ID != "a" || !(math.Abs(got.Remove-front-rear) <= 1e-6) || len(got.Message) != 5 || got.Judged {
 		t.Errorf("%+v", got)
 	}
 	c := got.Compartments[0]
-	if math.Abs(c.SludgeGal-front/4) > 1e-6 || math.Abs(c.ScumGal-front/12) > 1e-6 || math.Abs(c.ClearGal-front*2/3) > 1e-6 {
+	if !(math.Abs(c.SludgeGal-front/4) <= 1e-6) || !(math.Abs(c.ScumGal-front/12) <= 1e-6) || !(math.Abs(c.ClearGal-front*2/3) <= 1e-6) {
 		t.Errorf("front %+v of %v", c, front)
 	}
 }

@@ -103,7 +103,7 @@ func TestJSON(t *testing.T) {
 		{got.Reach.Height, 28}, {got.Reach.Inside, 32}, {float64(got.Stacks.Feasible), 1},
 		{got.Stacks.Best[0].Total, 27}, {got.Stacks.Best[0].Mass, mass}, {got.Pit.Hole, hole}, {got.Joint.Length, 27 * math.Pi},
 	} {
-		if math.Abs(c.got-c.want) > 1e-9*c.want {
+		if !(math.Abs(c.got-c.want) <= 1e-9*c.want) {
 			t.Errorf("got %v, want %v", c.got, c.want)
 		}
 	}

@@ -75,7 +75,7 @@ func TestSaidValues(t *testing.T) {
 	}
 	for _, got := range s.Said {
 		w, ok := want[got.Path]
-		if !ok || got.How != w.How || math.Abs(got.Off-w.Off) > 1e-12 {
+		if !ok || got.How != w.How || !(math.Abs(got.Off-w.Off) <= 1e-12) {
 			t.Errorf("%s %q: how %d, off %v; want %+v", got.Path, got.Written, got.How, got.Off, w)
 		}
 		delete(want, got.Path)

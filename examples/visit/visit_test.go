@@ -143,7 +143,7 @@ func TestFiguresByHand(t *testing.T) {
 	}
 	within := func(what string, got, want float64) {
 		t.Helper()
-		if math.Abs(got-want) > 1e-9*math.Abs(want) {
+		if !(math.Abs(got-want) <= 1e-9*math.Abs(want)) {
 			t.Errorf("%s is %v, want %v", what, got, want)
 		}
 	}
@@ -346,7 +346,7 @@ func TestTolerance(t *testing.T) {
 	}
 	for _, f := range v.Spreads {
 		if w, ok := want[f.Key]; ok {
-			if math.Abs(f.Low-w[0]) > 1e-9*w[0] || math.Abs(f.High-w[1]) > 1e-9*w[1] {
+			if !(math.Abs(f.Low-w[0]) <= 1e-9*w[0]) || !(math.Abs(f.High-w[1]) <= 1e-9*w[1]) {
 				t.Errorf("%s is %v to %v, want %v to %v", f.Key, f.Low, f.High, w[0], w[1])
 			}
 			delete(want, f.Key)

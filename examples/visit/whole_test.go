@@ -119,19 +119,19 @@ func TestWhatDrivesEachFigure(t *testing.T) {
 	// 2 in of 96 against 1/2 of 60: both move the gallons by their share.
 	gal := drives("liquid_gal", "tank.length")
 	full := 96 * 60 * 48 / 231.0
-	if off := full * math.Hypot(2./96, 0.5/60); math.Abs(gal.High-full-off) > 1e-6*full {
+	if off := full * math.Hypot(2./96, 0.5/60); !(math.Abs(gal.High-full-off) <= 1e-6*full) {
 		t.Errorf("gallons to %v, by hand %v", gal.High, full+off)
 	}
 	// 1/2 of 3 in is a sixth, 1/4 of 24 in twice a ninety-sixth.
 	weight := drives("lid_lb", "accesses[0].lid.thickness")
-	if off := weight.Value * math.Hypot(1./6, (24.25*24.25-24*24)/(24*24)); math.Abs(weight.High-weight.Value-off) > 1e-6*weight.Value {
+	if off := weight.Value * math.Hypot(1./6, (24.25*24.25-24*24)/(24*24)); !(math.Abs(weight.High-weight.Value-off) <= 1e-6*weight.Value) {
 		t.Errorf("weight to %v, by hand %v", weight.High, weight.Value+off)
 	}
 	drives("lid_pull_lbf", "accesses[0].lid.thickness")
 	drives("lid_use", "accesses[0].lid.thickness")
 	// A new tank is dug for and filled by its volume, which the length moves most.
 	tank := drives("lid_replace_tank_usd", "tank.length")
-	if up, down := tank.High-tank.Value, tank.Value-tank.Low; math.Abs(up-down) > 0.02*up {
+	if up, down := tank.High-tank.Value, tank.Value-tank.Low; !(math.Abs(up-down) <= 0.02*up) {
 		t.Errorf("the price goes up by %v and down by %v", up, down)
 	}
 }
@@ -143,7 +143,7 @@ func TestPickStandsForLoss(t *testing.T) {
 	measured := readText(t, strings.Replace(fifteen, `"thickness": "3 in"}`, `"thickness": "3 in", "loss": "1.5 in"}`, 1))
 	a, text := page(t, picked, cost.Book{})
 	b, _ := page(t, measured, cost.Book{})
-	if a.Accesses[0].Strength.Left != b.Accesses[0].Strength.Left || math.Abs(a.Accesses[0].Strength.Left.In(manway.Inch)-1.5) > 1e-12 {
+	if a.Accesses[0].Strength.Left != b.Accesses[0].Strength.Left || !(math.Abs(a.Accesses[0].Strength.Left.In(manway.Inch)-1.5) <= 1e-12) {
 		t.Errorf("hollow leaves %v, a loss of 1.5 in leaves %v", a.Accesses[0].Strength.Left, b.Accesses[0].Strength.Left)
 	}
 	if got, want := a.Accesses[0].Moves.Weight.Heaviest, b.Accesses[0].Moves.Weight.Heaviest; got != want {
@@ -179,7 +179,7 @@ func TestHistory(t *testing.T) {
 	}
 	// 16 in now, 12 in two years (730 days) ago, a box: 2 in a year.
 	perYear := float64(v.Pump.Forecast.Rate) * float64(manway.Day) * 365 / float64(manway.Inch) / float64(96*60*manway.SquareInch)
-	if math.Abs(perYear-2) > 1e-9 {
+	if !(math.Abs(perYear-2) <= 1e-9) {
 		t.Errorf("the tank fills by %v in a year, want 2", perYear)
 	}
 	for _, want := range []string{"Level: high again (2 of 2 high, 0 low): this points to a system that backs up", "Declined on 2024-11-20: ", "Done on 2024-11-20: ", "rate between two readings"} {

@@ -136,7 +136,7 @@ func TestWilson(t *testing.T) {
 		lo, hi float64
 	}{{81, 263, 0.2553, 0.3662}, {15, 148, 0.0624, 0.1605}, {0, 20, 0, 0.1611}, {1, 29, 0.0061, 0.1718}} {
 		lo, hi := wilson(c.k, c.n)
-		if math.Abs(lo-c.lo) > 0.00005 || math.Abs(hi-c.hi) > 0.00005 {
+		if !(math.Abs(lo-c.lo) <= 0.00005) || !(math.Abs(hi-c.hi) <= 0.00005) {
 			t.Errorf("%d of %d: %.4f to %.4f, want %.4f to %.4f", c.k, c.n, lo, hi, c.lo, c.hi)
 		}
 	}

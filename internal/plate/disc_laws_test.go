@@ -49,7 +49,7 @@ func TestDiscsKeepTheLawsOfPlates(t *testing.T) {
 			if clamped {
 				held = rim.Slope * d.Rigidity()
 			}
-			if math.Abs(rim.W) > 1e-12 || math.Abs(held) > 1e-6 {
+			if !(math.Abs(rim.W) <= 1e-12) || !(math.Abs(held) <= 1e-6) {
 				t.Errorf("%s, clamped %v: the rim has w %g and %g where it should have none", name, clamped, rim.W, held)
 			}
 		}

@@ -24,7 +24,7 @@ func TestInfluenceIsReciprocal(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if math.Abs(got-want) > 1e-6*math.Abs(v.M.X) && q > 0 || q == 0 && math.Abs(got-want) > 1e-8*math.Abs(want) {
+			if !(math.Abs(got-want) <= 1e-6*math.Abs(v.M.X)) && q > 0 || q == 0 && !(math.Abs(got-want) <= 1e-8*math.Abs(want)) {
 				t.Errorf("quantity %d at %v: %.10g, want %.10g", q, p, got, want)
 			}
 		}

@@ -77,7 +77,7 @@ func TestPatchTest(t *testing.T) {
 				continue // edge moments hold a curved state
 			}
 			for d, v := range out[4*n : 4*n+4] {
-				if math.Abs(v) > 1e-8*rigidity(slab) {
+				if !(math.Abs(v) <= 1e-8*rigidity(slab)) {
 					t.Errorf("shape %d: unknown %d at %.3f %.3f has force %g", k, d, x, y, v)
 				}
 			}
@@ -146,7 +146,7 @@ func TestZoneOfOtherThickness(t *testing.T) {
 	}
 	v, _ := f.At(1, 0.35)
 	near(t, "w at the middle", v.W, w, 1e-7)
-	if v, _ := f.At(1.5, 0.35); math.Abs(v.M.X-q*1.5*0.5/2) > 1e-6 {
+	if v, _ := f.At(1.5, 0.35); !(math.Abs(v.M.X-q*1.5*0.5/2) <= 1e-6) {
 		t.Errorf("moment in the zone %g", v.M.X)
 	}
 }
@@ -250,7 +250,7 @@ func TestRotationAndMirror(t *testing.T) {
 		for _, pair := range [][3]float64{{r.W, v.W, 1e-6 * math.Abs(v.W)}, {m.W, v.W, 1e-6 * math.Abs(v.W)},
 			{r.M.X, v.M.Y, 1e-5 * size}, {r.M.Y, v.M.X, 1e-5 * size}, {r.M.XY, -v.M.XY, 1e-5 * size},
 			{m.M.X, v.M.X, 1e-5 * size}, {m.M.Y, v.M.Y, 1e-5 * size}, {m.M.XY, -v.M.XY, 1e-5 * size}} {
-			if math.Abs(pair[0]-pair[1]) > pair[2] {
+			if !(math.Abs(pair[0]-pair[1]) <= pair[2]) {
 				t.Errorf("at %v: %g, want %g within %g", p, pair[0], pair[1], pair[2])
 			}
 		}

@@ -26,7 +26,7 @@ func TestSurfaceAt(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if math.Abs(got-want) > 1e-4*math.Abs(want)+1e-6 {
+			if !(math.Abs(got-want) <= 1e-4*math.Abs(want)+1e-6) {
 				t.Errorf("moment %d, %v: %g, under a small patch %g", k, p, got, want)
 			}
 		}
@@ -45,7 +45,7 @@ func TestSurfaceAt(t *testing.T) {
 	for k, p := range places {
 		got := in.At(p)
 		for k, d := range [3]float64{got.X - held[k].X, got.Y - held[k].Y, got.XY - held[k].XY} {
-			if math.Abs(d) > 1e-9 {
+			if !(math.Abs(d) <= 1e-9) {
 				t.Errorf("moment %d, %v: off by %g on bearings", k, p, d)
 			}
 		}
