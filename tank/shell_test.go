@@ -55,9 +55,15 @@ func TestShellIsOutsideLessHollow(t *testing.T) {
 		}
 		// A wall of almost nothing has its surface times its thickness.
 		thin := must(t, Spec{Shape: s, Wall: 0.002})
-		a, _ := thin.ShellWeight(manway.Concrete{Density: 1000})
+		a, err := thin.ShellWeight(manway.Concrete{Density: 2400})
+		if err != nil {
+			t.Fatal(err)
+		}
 		thinner := must(t, Spec{Shape: s, Wall: 0.0015})
-		b, _ := thinner.ShellWeight(manway.Concrete{Density: 1000})
+		b, err := thinner.ShellWeight(manway.Concrete{Density: 2400})
+		if err != nil {
+			t.Fatal(err)
+		}
 		if ratio := float64(a.Mass / b.Mass); !(math.Abs(ratio-4.0/3) <= 0.002) {
 			t.Errorf("%s: 2 mm weighs %v times 1.5 mm", name, ratio)
 		}
