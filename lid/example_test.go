@@ -22,7 +22,7 @@ func ExampleLid_Weigh() {
 	}
 	// Output:
 	// dry 170.5 lb, soaked 179.1 lb
-	// assumed: concrete of 150 lb/ft3
+	// assumed: concrete of 150 lb/ft3 (2,400 kg/m3)
 	// assumed: concrete anywhere from dry to soaked
 }
 
