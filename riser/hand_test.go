@@ -2,6 +2,8 @@ package riser
 
 import (
 	"math"
+	"slices"
+	"strings"
 	"testing"
 
 	"manway.example/manway"
@@ -109,6 +111,124 @@ func TestPressIsCounted(t *testing.T) {
 	} {
 		if !(math.Abs(c.got-c.want) <= 1e-9*c.want) {
 			t.Errorf("%s: %g, want %g", c.name, c.got, c.want)
+		}
+	}
+}
+
+// The working of a pit names the formula of its own shape: the frustum of a cone
+// where it is round, the prismoid where it is not.
+func TestPitWorkingIsOfItsShape(t *testing.T) {
+	for width, want := range map[manway.Length]string{0: "pi h/3", 3 * manway.Foot: "a b"} {
+		d := must(DigOf(Pit{Length: 30 * manway.Inch, Width: width, Working: manway.Foot, Depth: 2 * manway.Foot}))
+		if got := d.Working(manway.US)[0].Formula; !strings.Contains(got, want) {
+			t.Errorf("a pit %v wide: %q, want %q in it", width, got, want)
+		}
+	}
+}
+
+// Two rings of 6 in that there are reach 12 in of a gap of 20 in and no more;
+// with one that may be cut to 4 in beside them, 18 in.
+func TestNearestOfFewRings(t *testing.T) {
+	rings := []Ring{{Height: 6 * manway.Inch, Bore: 24 * manway.Inch, Count: 2, Mass: 60}}
+	need := Need{Port: 24 * manway.Inch, Gap: 20 * manway.Inch}
+	for _, want := range []manway.Length{12 * manway.Inch, 18 * manway.Inch} {
+		got := must(StackOf(rings, need))
+		if len(got.Best) != 0 || len(got.Nearest) != 1 || math.Abs(float64(got.Nearest[0].Total-want)) > 1e-9 {
+			t.Errorf("%d kinds of ring: %+v, want %v alone", len(rings), got.Nearest, want)
+		}
+		rings = append(rings, Ring{Code: "cut", Height: 6 * manway.Inch, Bore: 24 * manway.Inch, Count: 1, Mass: 60, CutStep: 2 * manway.Inch, CutLeast: 4 * manway.Inch})
+	}
+}
+
+// An adapter that is narrower than the port at its lower end alone is not set on
+// it either.
+func TestNarrowAdapterIsNotUsed(t *testing.T) {
+	adapter := Ring{Code: "a", Height: 6 * manway.Inch, Bore: 20 * manway.Inch, TopBore: 24 * manway.Inch, Mass: 60}
+	got := must(StackOf([]Ring{adapter}, Need{Port: 24 * manway.Inch, Gap: 6 * manway.Inch}))
+	if len(got.Best) != 0 || len(got.Unused) != 1 || !strings.Contains(got.Unused[0], "narrower than the port") {
+		t.Errorf("best %v, unused %q", got.Best, got.Unused)
+	}
+}
+
+// The space bared round a cover is 6 in where nothing is said: a cover of 24 in
+// under 6 in of soil is a disc of 36 in, pi/4 x 3^2 x 1/2 ft3.
+func TestUncoverSixInchesRound(t *testing.T) {
+	u := must(Uncover(Buried{Diameter: 24 * manway.Inch, Depth: 6 * manway.Inch}))
+	near(t, "soil", u.Soil.In(manway.CubicFoot), math.Pi/4*9/2, 1e-12)
+}
+
+// How far a place is off by its tapes. Both tapes of 50 ft over corners 60 ft
+// apart meet at (30, 40) ft; with one 2 ft long and the other 2 ft short along =
+// (52^2 - 48^2 + 60^2)/120 = 33 1/3 ft, the farthest of the four. Both of 31 ft
+// meet flat, at out = sqrt(31^2 - 30^2): there it is both of them short, which
+// by thousandths of a foot is hardly more than both long.
+func TestTapeOff(t *testing.T) {
+	along := (52*52 - 48*48 + 60*60) / 120.
+	cases := []struct{ long, tape, off float64 }{
+		{50, 2, math.Hypot(along-30, math.Sqrt(52*52-along*along)-40)},
+		{31, 0.001, math.Sqrt(31*31-30*30) - math.Sqrt(30.999*30.999-30*30)},
+	}
+	for _, c := range cases {
+		long := manway.Length(c.long) * manway.Foot
+		p := must(Tie{Corners: 60 * manway.Foot, FromA: long, FromB: long, Tape: manway.Length(c.tape) * manway.Foot}.Position())
+		near(t, "off", p.Off.In(manway.Foot), c.off, 1e-9)
+	}
+}
+
+// Groundwater at 1 ft is above the bottom of a pit of 1 1/2 ft, and not of one of
+// 9 in: the joint there cannot be sealed from outside in the one, it can in the
+// other.
+func TestJointUnderWater(t *testing.T) {
+	for depth, wet := range map[manway.Length]bool{18 * manway.Inch: true, 9 * manway.Inch: false} {
+		s := Site{Bore: 24 * manway.Inch, Outside: 30 * manway.Inch, Pit: Pit{Length: 30 * manway.Inch, Depth: depth}, Water: manway.GroundwaterAt(manway.Foot)}
+		list := must(Remedies(Condition{Roots: manway.Yes}, s))
+		i := slices.IndexFunc(list, func(r Remedy) bool { return r.Kind == OutsideCollar })
+		if i < 0 || strings.Contains(list[i].RuledOut, "groundwater") != wet {
+			t.Errorf("a pit of %v: %+v", depth, list)
+		}
+	}
+}
+
+// A bearing of 1/2 in is a chipped rim; one of 1 1/2 in is none, nor is an
+// opening without any, which is no bearing that was measured on a rim.
+func TestBearingOfTheCover(t *testing.T) {
+	for bearing, chipped := range map[manway.Length]bool{0: false, manway.Inch / 2: true, 3 * manway.Inch / 2: false} {
+		list := must(Defects(Condition{Bearing: manway.Read(bearing)}))
+		if got := slices.ContainsFunc(list, func(d Defect) bool { return d.Kind == RimChipped }); got != chipped {
+			t.Errorf("a bearing of %v: chipped %v: %v", bearing, got, list)
+		}
+	}
+}
+
+// Three rings that stand there take three times the hours of one to lift off, and
+// where none stands nobody is paid for it.
+func TestRingsAreLiftedOff(t *testing.T) {
+	hours := func(standing int) (sum float64) {
+		for _, r := range must(Remedies(Condition{Roots: manway.Yes}, Site{Standing: standing})) {
+			for _, i := range r.Scope {
+				if r.Kind == ReplaceConcrete && i.Code == "lift-ring" {
+					sum += i.Quantity
+				}
+			}
+		}
+		return sum
+	}
+	if one := hours(1); !(one > 0) || math.Abs(hours(3)-3*one) > 1e-12 || hours(0) != 0 {
+		t.Errorf("lifting off none, one and three rings takes %v, %v and %v h", hours(0), one, hours(3))
+	}
+}
+
+// Nobody knows the life of a remedy to a part of a year: it is told in whole
+// years, the bad case no longer than the usual and that no longer than the good.
+func TestLivesAreWholeYears(t *testing.T) {
+	for _, p := range catalogue {
+		for _, years := range p.life {
+			if years != math.Trunc(years) {
+				t.Errorf("%s lasts %v years", p.kind, years)
+			}
+		}
+		if !slices.IsSorted(p.life[:]) {
+			t.Errorf("%s lasts %v years, want low, usual, high", p.kind, p.life)
 		}
 	}
 }
