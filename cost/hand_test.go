@@ -142,6 +142,47 @@ func TestTooManyPayments(t *testing.T) {
 	}
 }
 
+// A comparison of 50,000 payments is taken and one of 50,001 is not. An option that
+// lasts for ever has one life and upkeep in each of 64 years, 65; a cost every
+// quarter adds 64 x 4 + 1 = 257, one every year 65, every 8 years 9, every 64
+// years 2. 65 + 97 x 257 + 3 x 2 = 25,000, and two such options pay 50,000; 65 +
+// 64 x 257 + 2 x 65 + 2 x 9 + 3 x 2 = 16,667, and three 50,001.
+func TestMostPayments(t *testing.T) {
+	for _, c := range []struct {
+		options int
+		events  map[float64]int // how many of each interval
+		taken   bool
+	}{
+		{2, map[float64]int{0.25: 97, 64: 3}, true},
+		{3, map[float64]int{0.25: 64, 1: 2, 8: 2, 64: 3}, false},
+	} {
+		var list []cost.Option
+		for i := range c.options {
+			o := cost.Option{ID: string(rune('a' + i)), First: usd(1), Forever: true}
+			for every, n := range c.events {
+				for range n {
+					o.Events = append(o.Events, cost.Event{Cost: usd(1), Year: 1, Every: every})
+				}
+			}
+			list = append(list, o)
+		}
+		if _, err := cost.Compare(list, cost.Horizon{Years: 64, Currency: "USD"}); (err == nil) != c.taken {
+			t.Errorf("%d options of %v: %v", c.options, c.events, err)
+		}
+	}
+}
+
+// What is paid every 1.1 years from 1.1 until 3.3 is paid three times: 1.1 + 2 x 1.1
+// is 3.3, though not in binary. Until 3.2 it is paid twice.
+func TestUntilTheLastYear(t *testing.T) {
+	for until, want := range map[float64]int64{3.3: 30, 3.2: 20, 0: 90} {
+		o := cost.Option{ID: "a", Forever: true, Events: []cost.Event{{Cost: usd(10), Year: 1.1, Every: 1.1, Until: until}}}
+		if got := courses(t, []cost.Option{o}, cost.Horizon{Years: 10, Currency: "USD"})[0].Courses[cost.Usual].PresentValue; !got.Equal(usd(want)) {
+			t.Errorf("until %g: %v, want %d", until, got, want)
+		}
+	}
+}
+
 // The deviation of a normal value cut off at 3 deviations, by Simpson's rule on
 // x^2 phi(x) over -3 to 3.
 func TestCutNormal(t *testing.T) {
