@@ -81,7 +81,7 @@ const (
 // cautions stands in the order of the bits.
 var cautions = [...]Caution{
 	{"never-enter", Stop, "Never enter a tank or put your head in it: it is a confined space, and hydrogen sulfide or lack of oxygen kills within breaths, would-be rescuers too."},
-	{"guard-hole", Stop, "Guard every open hole: never leave it unattended, and put the cover back and fasten it before you go."},
+	{"guard-hole", Stop, "Guard every open hole: never leave it unattended, and put the lid back and fasten it before you go."},
 	{"keep-off-roof", Stop, "Keep people, machines and vehicles off the roof: it is not shown to carry them."},
 	{"do-not-lift-by-handle", Stop, "Do not lift on this handle: it is pitted, necked, loose or unknown."},
 	{"do-not-empty", Stop, "Do not pump below the level given: below it the tank is not shown to stay down or its walls to stand."},
@@ -101,7 +101,7 @@ var cautions = [...]Caution{
 	{"pathogens", Advise, "Wastewater carries pathogens and may carry sharps: gloves, eye protection, and wash before eating."},
 	{"not-an-inspection", Advise, "Pumping and this reading are not an inspection of the system: only what could be reached was seen."},
 	{"lift-limits", Advise, "The lifting equation holds for a two-handed lift on firm ground; it does not cover kneeling, one hand, a confined posture or a load that slips."},
-	{"fingers-and-feet", Advise, "Keep fingers and feet out from under the cover: block it before you let go."},
+	{"fingers-and-feet", Advise, "Keep fingers and feet out from under the lid: block it before you let go."},
 	{"unknown-strength", Advise, "The strength or steel of the concrete is not known and a low value is taken."},
 	{"remembered-figure", Advise, "A figure behind this result is remembered, not read in its source."},
 	{"invented-prices", Advise, "The prices are invented for demonstration."},
@@ -109,7 +109,7 @@ var cautions = [...]Caution{
 	{"overhead-lines", Advise, "Keep booms, hoists and poles away from overhead power lines."},
 	{"asbestos-cement", Advise, "Old grey fibre-cement pipe may hold asbestos: do not cut or break it dry."},
 	{"cement-burns", Advise, "Wet cement burns skin and eyes: gloves, boots and eye protection."},
-	{"insects", Advise, "Wasps, spiders and snakes shelter under covers: lift the far edge first and look."},
+	{"insects", Advise, "Wasps, spiders and snakes shelter under lids: lift the far edge first and look."},
 	{"unequal-levels", Advise, "Do not leave one compartment full beside an empty one: the partition is loaded from one side."},
 	{"estimate-only", Advise, "An estimate, not a measurement."},
 	{"licensed-work", Advise, "Pumping, hauling and repair need the licence and permit that the local authority asks for."},

@@ -37,19 +37,19 @@ var catalogue = [...]proposal{
 			b.each("notice", 1, "to the owner, in writing")
 			b.labour("guard-opening", 1, "opening")
 		}},
-	{kind: Fasteners, title: "Fasten the cover so that it needs a tool", cures: []DefectKind{CoverUnfastened},
+	{kind: Fasteners, title: "Fasten the lid so that it needs a tool", cures: []DefectKind{CoverUnfastened},
 		life: [3]float64{5, 10, 20}, lasts: practice("stainless screws in sound concrete or plastic"),
 		scope: func(b *scoper) { b.fasteners() }, bars: []func(Condition, Site) string{noCover, unsoundCover, chippedRim}},
-	{kind: SecondaryGuard, title: "Fit a secondary guard below the cover", cures: []DefectKind{GuardMissing},
+	{kind: SecondaryGuard, title: "Fit a secondary guard below the lid", cures: []DefectKind{GuardMissing},
 		life: [3]float64{10, 15, 25}, lasts: practice("net, grid or plate of a material that does not rust"),
 		scope: func(b *scoper) { b.guard() }, bars: []func(Condition, Site) string{spalledSeat}},
-	{kind: NewCover, title: "New cover with fasteners and guard, light enough to open", cures: []DefectKind{OpenHole, CoverUnsound, CoverUnfastened, CoverTooHeavy, HandleUnsound, GuardMissing, OdourEscapes},
+	{kind: NewCover, title: "New lid with fasteners and guard, light enough to open", cures: []DefectKind{OpenHole, CoverUnsound, CoverUnfastened, CoverTooHeavy, HandleUnsound, GuardMissing, OdourEscapes},
 		life: [3]float64{15, 25, 40}, lasts: practice("cover out of the sun or of stabilized plastic"),
 		scope: func(b *scoper) { b.closing("cover-plastic") }, bars: []func(Condition, Site) string{spalledSeat}},
 	{kind: NewHandle, title: "New anchored handle", cures: []DefectKind{HandleUnsound},
 		life: [3]float64{5, 15, 25}, lasts: practice("galvanized or stainless bar in sound concrete"),
 		scope: func(b *scoper) {
-			b.each("handle-anchored", 1, "one a cover")
+			b.each("handle-anchored", 1, "one a lid")
 			b.labour("fit-handle", 1, "handle")
 		}, bars: []func(Condition, Site) string{noCover, unsoundCover, heavyCover}, extra: manway.CutConcreteDust},
 	{kind: ResealFromGrade, title: "Clean and reseal the joint from grade, head outside", cures: []DefectKind{OdourEscapes}, delays: []DefectKind{JointRoots, JointGap, JointUnsealed, WaterEnters},
@@ -132,21 +132,21 @@ var catalogue = [...]proposal{
 
 func noCover(c Condition, _ Site) string {
 	if c.CoverPresent == manway.No {
-		return "there is no cover"
+		return "there is no lid"
 	}
 	return ""
 }
 
 func unsoundCover(c Condition, _ Site) string {
 	if c.CoverCracked == manway.Yes || c.CoverDrops == manway.Yes || c.CoverStrength == manway.Fail {
-		return "the cover is not sound: nothing holds in it, it is replaced"
+		return "the lid is not sound: nothing holds in it, it is replaced"
 	}
 	return ""
 }
 
 func heavyCover(c Condition, _ Site) string {
 	if c.CoverMass > 0 && c.CrewLimit > 0 && c.CoverMass > c.CrewLimit*(1+1e-9) {
-		return "a handle does not make the cover lighter: it is above what the crew may move"
+		return "a handle does not make the lid lighter: it is above what the crew may move"
 	}
 	return ""
 }

@@ -21,9 +21,9 @@ type Condition struct {
 	CrewLimit     manway.Mass    // what this crew may move with the gear it has; 0: not known
 	CoverDepth    manway.Reading // from grade down to the top of the cover, negative where it stands above; -3 ft to 20 ft
 	Fastened      manway.Answer  // it cannot be opened without a tool
-	Guard         manway.Answer  // something below the cover holds a child
+	Guard         manway.Answer  // something below the lid holds a child
 	Handle        lid.HandleState
-	RimGap        manway.Reading // widest opening between cover and rim, 0 to 3 ft
+	RimGap        manway.Reading // widest opening between lid and rim, 0 to 3 ft
 	Bearing       manway.Reading // least width on which the cover still bears, 0 to 1 ft
 
 	JointSealed manway.Answer  // sealant or mortar in the joint between ring and roof
@@ -89,10 +89,10 @@ func (c Condition) answers() [11]answered {
 	return [...]answered{
 		{"Missing", c.Missing, "whether an access is missing"},
 		{"CoverPresent", c.CoverPresent, "whether the hole is open"},
-		{"CoverDrops", c.CoverDrops, "whether the cover can fall in"},
-		{"CoverCracked", c.CoverCracked, "whether the cover is sound"},
+		{"CoverDrops", c.CoverDrops, "whether the lid can fall in"},
+		{"CoverCracked", c.CoverCracked, "whether the lid is sound"},
 		{"Fastened", c.Fastened, "whether a child can open it"},
-		{"Guard", c.Guard, "whether anything below the cover holds a child"},
+		{"Guard", c.Guard, "whether anything below the lid holds a child"},
 		{"JointSealed", c.JointSealed, "whether the ring is sealed to the roof"},
 		{"Roots", c.Roots, "whether roots enter"},
 		{"WaterStain", c.WaterStain, "whether water enters"},
@@ -125,18 +125,18 @@ func (c Condition) NotSeen() []Unjudged {
 	if c.Missing == manway.Yes {
 		return list
 	}
-	add(c.Handle != lid.HandleUnknown, "Handle", "whether the cover may be lifted by its handle")
-	add(c.CoverStrength != manway.NotJudged, "CoverStrength", "whether the cover carries a person")
-	add(c.CoverMass > 0 && c.CrewLimit > 0, "CoverMass", "whether the crew may move the cover")
+	add(c.Handle != lid.HandleUnknown, "Handle", "whether the lid may be lifted by its handle")
+	add(c.CoverStrength != manway.NotJudged, "CoverStrength", "whether the lid carries a person")
+	add(c.CoverMass > 0 && c.CrewLimit > 0, "CoverMass", "whether the crew may move the lid")
 	add(c.RoofSeen, "RoofStrength", "whether the roof at the access carries what stands on it")
 	for _, r := range [...]struct {
 		got           manway.Reading
 		field, judges string
 	}{
 		{c.Size, "Size", "whether the opening is large enough"},
-		{c.CoverDepth, "CoverDepth", "whether the cover is too deep to be found and opened, or within reach of children"},
-		{c.RimGap, "RimGap", "the opening between cover and rim"},
-		{c.Bearing, "Bearing", "what the cover still bears on"},
+		{c.CoverDepth, "CoverDepth", "whether the lid is too deep to be found and opened, or within reach of children"},
+		{c.RimGap, "RimGap", "the opening between lid and rim"},
+		{c.Bearing, "Bearing", "what the lid still bears on"},
 		{c.JointGap, "JointGap", "what leaks through the joint"},
 		{c.SpallDepth, "SpallDepth", "how much concrete is lost"},
 		{c.CrackWidth, "CrackWidth", "how far the ring is cracked"},

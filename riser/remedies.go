@@ -88,7 +88,10 @@ func (p *proposal) remedy(c Condition, s Site, defects []Defect) Remedy {
 // an unsafe opening; it is false where none was found.
 func Notice(access string, defects []Defect) (text string, ok bool) {
 	var b strings.Builder
-	b.WriteString("NOTICE: the opening \"" + access + "\" is not safe to leave open, to stand on or to let children near.\n")
+	if access != "" {
+		access = " \"" + access + "\""
+	}
+	b.WriteString("NOTICE: the opening" + access + " is not safe to leave open, to stand on or to let children near.\n")
 	for _, d := range defects {
 		if unsafeOpening(d) {
 			ok = true

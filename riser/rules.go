@@ -70,21 +70,21 @@ func (f *finder) opening() {
 	covers := manway.Citation{Source: manway.OSHA1926, Place: "1926.502(i)"}
 	switch {
 	case c.CoverPresent == manway.No:
-		f.add(OpenHole, Urgent, "no cover lies on the opening", covers)
+		f.add(OpenHole, Urgent, "no lid lies on the opening", covers)
 	case c.CoverDrops == manway.Yes:
-		f.add(OpenHole, Urgent, "the cover rocks or can fall through its opening", covers)
+		f.add(OpenHole, Urgent, "the lid rocks or can fall through its opening", covers)
 	case c.Bearing.Taken && c.Bearing.Length <= 0:
-		f.add(OpenHole, Urgent, "the cover no longer bears on its rim", covers)
+		f.add(OpenHole, Urgent, "the lid no longer bears on its rim", covers)
 	case c.RimGap.AtLeast(holeSize):
-		f.add(OpenHole, Urgent, "the gap beside the cover is "+c.RimGap.Length.Text(c.Units)+", 2 in or more: a hole", manway.Citation{Source: manway.OSHA1926, Place: "1926.500(b)"})
+		f.add(OpenHole, Urgent, "the gap beside the lid is "+c.RimGap.Length.Text(c.Units)+", 2 in or more: a hole", manway.Citation{Source: manway.OSHA1926, Place: "1926.500(b)"})
 	}
 	switch {
 	case c.CoverStrength == manway.Fail:
-		f.add(CoverUnsound, Urgent, "the screening does not show that the cover carries a person", manway.Citation{Source: manway.OSHA1926, Place: "1926.502(i)(2)"})
+		f.add(CoverUnsound, Urgent, "the screening does not show that the lid carries a person", manway.Citation{Source: manway.OSHA1926, Place: "1926.502(i)(2)"})
 	case c.CoverCracked == manway.Yes:
-		f.add(CoverUnsound, Urgent, "a crack goes through the cover", practice("a cover cracked through is not stood on"))
+		f.add(CoverUnsound, Urgent, "a crack goes through the lid", practice("a lid cracked through is not stood on"))
 	case c.CoverStrength == manway.NotShown || c.CoverStrength == manway.NotPermitted:
-		f.add(CoverUnsound, Soon, "it cannot be shown that the cover carries a person", manway.Citation{Source: manway.OSHA1926, Place: "1926.502(i)(2)"})
+		f.add(CoverUnsound, Soon, "it cannot be shown that the lid carries a person", manway.Citation{Source: manway.OSHA1926, Place: "1926.502(i)(2)"})
 	}
 	f.fastening()
 }
@@ -100,15 +100,15 @@ func (f *finder) fastening() {
 		}
 		switch {
 		case !within:
-			f.add(CoverUnfastened, Plan, "nothing but "+c.CoverDepth.Length.Text(c.Units)+" of soil keeps the cover shut", at)
+			f.add(CoverUnfastened, Plan, "nothing but "+c.CoverDepth.Length.Text(c.Units)+" of soil keeps the lid shut", at)
 		case c.CoverMass >= heavyCoverFrom:
-			f.add(CoverUnfastened, Soon, "only its weight of "+c.CoverMass.Text(c.Units)+" keeps the cover shut: weight is no fastener, it keeps the crew out first", at)
+			f.add(CoverUnfastened, Soon, "only its weight of "+c.CoverMass.Text(c.Units)+" keeps the lid shut: weight is no fastener, it keeps the crew out first", at)
 		default:
-			f.add(CoverUnfastened, Urgent, "the cover can be opened without a tool", at)
+			f.add(CoverUnfastened, Urgent, "the lid can be opened without a tool", at)
 		}
 	}
 	if c.Guard == manway.No {
-		s, reason := Plan, "nothing below the cover holds a child if the cover fails or is left off"
+		s, reason := Plan, "nothing below the lid holds a child if the lid fails or is left off"
 		if within && c.Fastened != manway.Yes {
 			s = Soon
 		}
@@ -120,17 +120,17 @@ func (f *finder) fastening() {
 func (f *finder) cover() {
 	c := f.c
 	if c.CoverMass > 0 && c.CrewLimit > 0 && c.CoverMass > c.CrewLimit*(1+1e-9) {
-		f.add(CoverTooHeavy, Plan, "the cover of "+c.CoverMass.Text(c.Units)+" is above the "+c.CrewLimit.Text(c.Units)+" that this crew may move: it will not be opened", practice("the crew's own limit"))
+		f.add(CoverTooHeavy, Plan, "the lid of "+c.CoverMass.Text(c.Units)+" is above the "+c.CrewLimit.Text(c.Units)+" that this crew may move: it will not be opened", practice("the crew's own limit"))
 	}
 	if c.Handle != lid.HandleUnknown && c.Handle != lid.HandleSound {
-		f.add(HandleUnsound, Soon, "the handle is "+c.Handle.String()+": the cover must not be lifted by it", practice("a doubtful handle is not lifted on"))
+		f.add(HandleUnsound, Soon, "the handle is "+c.Handle.String()+": the lid must not be lifted by it", practice("a doubtful handle is not lifted on"))
 	}
 	bearing := c.Bearing.Taken && c.Bearing.Length > 0 && c.Bearing.Below(goodBearing)
 	switch {
 	case bearing:
-		f.add(RimChipped, Soon, "the cover bears on only "+c.Bearing.Length.Text(c.Units)+" of rim", practice("1 in of bearing at least"))
+		f.add(RimChipped, Soon, "the lid bears on only "+c.Bearing.Length.Text(c.Units)+" of rim", practice("1 in of bearing at least"))
 	case c.RimGap.AtLeast(narrowGap) && !c.RimGap.AtLeast(holeSize):
-		f.add(RimChipped, Plan, "the gap of "+c.RimGap.Length.Text(c.Units)+" beside the cover lets water, insects and odour through", practice("a cover closes within 1/8 in"))
+		f.add(RimChipped, Plan, "the gap of "+c.RimGap.Length.Text(c.Units)+" beside the lid lets water, insects and odour through", practice("a lid closes within 1/8 in"))
 	}
 }
 
@@ -160,7 +160,7 @@ func (f *finder) joint() {
 		f.add(WaterEnters, Soon, "stains or running water show that groundwater enters: the drain field takes it too", joined)
 	}
 	if c.Odour == manway.Yes {
-		f.add(OdourEscapes, Plan, "gas escapes at the cover or joint", practice("a tight access does not smell"))
+		f.add(OdourEscapes, Plan, "gas escapes at the lid or joint", practice("a tight access does not smell"))
 	}
 }
 
@@ -204,15 +204,15 @@ func (f *finder) place() {
 	c := f.c
 	switch {
 	case c.CoverDepth.AtLeast(riserFrom + manway.Millimetre/100):
-		f.add(TooDeep, Plan, "the cover lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than 12 in", manway.Citation{Source: texas285Old, Place: "285.38(d)"})
+		f.add(TooDeep, Plan, "the lid lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than 12 in", manway.Citation{Source: texas285Old, Place: "285.38(d)"})
 	case c.CoverDepth.AtLeast(foundWithin + manway.Millimetre/100):
-		f.add(TooDeep, Plan, "the cover lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than 6 in", manway.Citation{Source: carolina130A, Place: "(b)"})
+		f.add(TooDeep, Plan, "the lid lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than 6 in", manway.Citation{Source: carolina130A, Place: "(b)"})
 	}
 	switch {
 	case c.Settled.AtLeast(noticedSinking):
-		f.add(Settled, Soon, "riser or cover has sunk or tilted by "+c.Settled.Length.Text(c.Units), practice("1 in"))
+		f.add(Settled, Soon, "riser or lid has sunk or tilted by "+c.Settled.Length.Text(c.Units), practice("1 in"))
 	case c.Settled.Taken && c.Settled.Length > 0:
-		f.add(Settled, Watch, "riser or cover has sunk or tilted by "+c.Settled.Length.Text(c.Units), practice("1 in"))
+		f.add(Settled, Watch, "riser or lid has sunk or tilted by "+c.Settled.Length.Text(c.Units), practice("1 in"))
 	}
 	if c.Size.Below(leastOpening) {
 		f.add(AccessTooSmall, Plan, "the opening of "+c.Size.Length.Text(c.Units)+" is less than 18 in", manway.Citation{Source: oregon340, Place: "0025(2)"})

@@ -68,7 +68,7 @@ func writeText(w io.Writer, in *input, out *output) error {
 		if demand, capacity := figures(c, in.Units); said == "" && demand != "" {
 			said = demand + " against " + capacity
 		}
-		fmt.Fprintf(t, "  %s\t%v\t%s\t%s\n", c.Name, c.Status, said, c.Source.Place)
+		fmt.Fprintf(t, "  %s\t%v\t%s\t%s\n", c.Name, c.Status.Asked(), said, c.Source.Place)
 	}
 	if err := t.Flush(); err != nil {
 		return err

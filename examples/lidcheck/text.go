@@ -149,7 +149,7 @@ func textBending(b *strings.Builder, r lid.Bending, s manway.System) {
 }
 
 func textCheck(b *strings.Builder, c manway.Check, s manway.System) {
-	fmt.Fprintf(b, "  %-28s %s", c.Name, strings.ToUpper(c.Status.String()))
+	fmt.Fprintf(b, "  %-28s %s", c.Name, strings.ToUpper(c.Outcome()))
 	if use, ok := c.Use(); ok {
 		fmt.Fprintf(b, ", use %.2f (%s of %s", use, c.Kind.Text(c.Demand, s), c.Kind.Text(c.Capacity, s))
 		if c.Kind == manway.KindMomentPerLength {
@@ -183,7 +183,7 @@ func textGuard(b *strings.Builder, out *output, s manway.System) {
 	fmt.Fprint(b, "\nGuarding, by the rules chosen; the local one governs\n")
 	for i, f := range r.Findings[:r.Rules] {
 		rule := out.rules[i]
-		fmt.Fprintf(b, "  %-18s %s: %s", f.Code, strings.ToUpper(f.Status.String()), rule.Wants)
+		fmt.Fprintf(b, "  %-18s %s: %s", f.Code, strings.ToUpper(f.Status.Asked()), rule.Wants)
 		if f.Reason != "" {
 			fmt.Fprintf(b, " (%s)", f.Reason)
 		}

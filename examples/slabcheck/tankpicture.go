@@ -58,7 +58,7 @@ func drawRoof(d *svg.Drawing, p *part, s manway.System) {
 		}
 		at := svg.Point{X: float64(l.At.Along), Y: float64(l.At.Across)}
 		d.Rect(shift(at, svg.Point{X: -1, Y: -1}, size/2), shift(at, svg.Point{X: 1, Y: 1}, size/2), svg.Style{Line: 1.4, Dash: true})
-		use := l.Status().String()
+		use := l.Status().Against()
 		if l.Governs >= 0 {
 			use += fmt.Sprintf(", Use %.2f", l.Use())
 		}
@@ -80,7 +80,7 @@ func weakestText(out *tankOutput) string {
 	if !ok {
 		return "Weakest part: " + p.name + ", " + p.governs.Name + ", no strength shown."
 	}
-	return fmt.Sprintf("Weakest part of those reckoned: %s, %s, Use %.2f, %s.", p.name, p.governs.Name, use, p.governs.Status)
+	return fmt.Sprintf("Weakest part of those reckoned: %s, %s, Use %.2f, %s.", p.name, p.governs.Name, use, p.governs.Outcome())
 }
 
 func desc(out *tankOutput) string {

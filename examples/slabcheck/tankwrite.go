@@ -109,14 +109,14 @@ func textCheck(b *strings.Builder, c manway.Check, s manway.System, reasons map[
 		note = fmt.Sprintf(" (%d)", reasons[c.Reason])
 	}
 	if c.Status == manway.NotJudged || c.Kind == manway.Ratio {
-		fmt.Fprintf(b, "  %-14s %s%s\n", c.Status, c.Name, note)
+		fmt.Fprintf(b, "  %-14s %s%s\n", c.Outcome(), c.Name, note)
 		return
 	}
 	use := "-"
 	if u, ok := c.Use(); ok {
 		use = fmt.Sprintf("%.2f", u)
 	}
-	fmt.Fprintf(b, "  %-14s Use %-6s %s: %s of %s (unfactored %s; %s; phi %.2f)%s\n", c.Status, use, c.Name,
+	fmt.Fprintf(b, "  %-14s Use %-6s %s: %s of %s (unfactored %s; %s; phi %.2f)%s\n", c.Outcome(), use, c.Name,
 		c.Kind.Text(c.Demand, s), c.Kind.Text(c.Capacity, s), c.Kind.Text(c.Unfactored, s), c.Combination, c.Phi, note)
 }
 

@@ -219,7 +219,7 @@ func textLoad(b *strings.Builder, sys manway.System, out *output) {
 			if use, ok := c.Use(); ok {
 				figure = fmt.Sprintf(", use %.3g", use)
 			}
-			record.Printf(b, sys, "  %s: %s%s%s (%s)\n", c.Name, c.Status, figure, because(c.Reason), c.Source)
+			record.Printf(b, sys, "  %s: %s%s%s (%s)\n", c.Name, c.Outcome(), figure, because(c.Reason), c.Source)
 		}
 	}
 }

@@ -21,7 +21,7 @@ const comparison = "; for comparison only: "
 // numbered notes.
 func checkRows(checks []manway.Check, sys manway.System) (rows []checkRow, notes []string) {
 	for _, c := range checks {
-		row := checkRow{Name: c.Name, Outcome: outcomeOf(c), Use: useOf(c, sys)}
+		row := checkRow{Name: c.Name, Outcome: strings.ToUpper(c.Outcome()), Use: useOf(c, sys)}
 		reason, figure, compared := strings.Cut(c.Reason, comparison)
 		if compared {
 			row.Use = figure
@@ -32,24 +32,6 @@ func checkRows(checks []manway.Check, sys manway.System) (rows []checkRow, notes
 		rows = append(rows, row)
 	}
 	return rows, notes
-}
-
-// outcomeOf is the outcome as people read it: WITHIN and ABOVE of what a limit
-// lets one count on, MET and NOT MET of a check that has no figure. No word of
-// it says that a thing is in order.
-func outcomeOf(c manway.Check) string {
-	_, figure := c.Use()
-	switch {
-	case c.Status == manway.Pass && figure:
-		return "WITHIN"
-	case c.Status == manway.Pass:
-		return "MET"
-	case c.Status == manway.Fail && figure:
-		return "ABOVE"
-	case c.Status == manway.Fail:
-		return "NOT MET"
-	}
-	return strings.ToUpper(c.Status.String())
 }
 
 // note is the number of a note, which is added where it does not stand yet.

@@ -92,7 +92,7 @@ func (v Visit) fieldSays(s *Section) {
 	}
 	s.Says = append(s.Says, fmt.Sprintf("Spread on %s, which takes up to %s in 365 days by the nitrogen of its crop.", f.Name, short(rate.Most.Text(v.Survey.Units))))
 	if f.Limed != manway.Yes {
-		s.Says = append(s.Says, fmt.Sprintf("Not limed to pH %g for %g minutes: inject it, or plow it in within %g hours.",
+		s.Says = append(s.Says, fmt.Sprintf("Not limed to pH %g for %g minutes: inject it, or plough it in within %g hours.",
 			hydraulics.LimedPH, hydraulics.LimedTime.In(manway.Minute), hydraulics.PlowedInBy.In(manway.Hour)))
 	}
 	for _, w := range hydraulics.SeptageWaits() {

@@ -239,7 +239,7 @@ func (v Visit) remedyTitle(o Offer) string {
 			}
 		}
 	}
-	return strings.ReplaceAll(string(o.Remedy), "-", " ")
+	return codeWords.Replace(string(o.Remedy))
 }
 
 // layers is the sludge and scum read in each compartment.

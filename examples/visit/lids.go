@@ -147,7 +147,7 @@ func (v Visit) ways(a Access, m lid.Moves) (Table, []string) {
 			words("way", k.Way.String()),
 			forceRange(sys, "once_free_lbf", k.Low, k.High),
 			amount(sys, "first_pull_lbf", k.FirstPull, manway.PoundForce),
-			words("crew", crewWords(k.Crew.Status)),
+			words("crew", k.Crew.Status.Against()),
 		})
 	}
 	for _, n := range not {
@@ -185,16 +185,6 @@ func (v Visit) lidSays(a Access, r AccessAnswer) []string {
 			a.Name, short(g.ConflictWeight.Text(sys)), limit))
 	}
 	return says
-}
-
-func crewWords(s manway.Status) string {
-	switch s {
-	case manway.Pass:
-		return "within"
-	case manway.Fail:
-		return "above"
-	}
-	return s.String()
 }
 
 func onePerson(sys manway.System, m lid.Moves) Cell {

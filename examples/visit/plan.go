@@ -113,7 +113,7 @@ func (v Visit) roofFigure() []Figure {
 	}
 	for _, l := range v.Roof.Loadings {
 		if l.Moving {
-			mark(l.At, fmt.Sprintf("%s: %s", l.Name, l.Status()))
+			mark(l.At, fmt.Sprintf("%s: %s", l.Name, l.Status().Against()))
 		}
 	}
 	mark(v.Roof.Weakest, "weakest here")

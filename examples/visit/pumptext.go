@@ -278,7 +278,7 @@ func (v Visit) floatSection() Section {
 		Facts: []Fact{
 			{"Holds it down", amount(sys, "down_lbf", f.Down, manway.PoundForce)},
 			{"Lifts it", amount(sys, "uplift_lbf", f.Uplift, manway.PoundForce)},
-			{"Emptied, it", words("state", f.State.String())},
+			{"Flotation when emptied", words("state", f.State.String())},
 		},
 	}
 	if f.State != tank.NoUplift {

@@ -156,10 +156,14 @@ func does(r riser.Remedy) Cell {
 	return c
 }
 
+// codeWords makes words for people of the code of a defect or remedy; people say
+// lid, and cover only of the soil.
+var codeWords = strings.NewReplacer("-", " ", "cover", "lid")
+
 func defects(kinds []riser.DefectKind) string {
 	list := make([]string, len(kinds))
 	for i, k := range kinds {
-		list[i] = strings.ReplaceAll(string(k), "-", " ")
+		list[i] = codeWords.Replace(string(k))
 	}
 	return strings.Join(list, ", ")
 }

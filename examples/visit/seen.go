@@ -24,7 +24,7 @@ func (v Visit) firstSection() Section {
 		}
 	}
 	if len(s.Says) == 0 {
-		s.Says = append(s.Says, "No urgent defect was seen in what could be reached. Put every lid back and fasten it.")
+		s.Says = append(s.Says, "No urgent defect was seen in what could be reached; the rest stands under Not checked. Put every lid back and fasten it.")
 	}
 	if v.Float.Check.Status != manway.Pass || v.Pump.Keep > 0 {
 		s.Says = append(s.Says, "Do not empty the tank: leave "+v.keepCell().Text+".")
@@ -57,7 +57,7 @@ func (v Visit) sawSection() Section {
 		}
 	}
 	if len(table.Rows) == 0 {
-		s.Says = []string{"No defect was seen in what could be reached."}
+		s.Says = []string{"No defect was seen in what could be reached; the rest stands under Not checked."}
 		return s
 	}
 	s.Says = []string{howSoon}
@@ -86,7 +86,7 @@ func (v Visit) glanceSection() Section {
 		{"The tank holds", amount(sys, "liquid_gal", full, manway.Gallon)},
 		{"To pump at this visit", amount(sys, "pump_gal", v.Pump.Remove, manway.Gallon)},
 		{"Do not pump below", v.keepCell()},
-		{"Emptied, it", Cell{Text: v.Float.State.String() + v.onGroundwater(), Parts: []Cell{words("state", v.Float.State.String())}}},
+		{"Flotation when emptied", Cell{Text: v.Float.State.String() + v.onGroundwater(), Parts: []Cell{words("state", v.Float.State.String())}}},
 	}
 	for i, a := range v.Survey.Accesses {
 		if r := v.Accesses[i]; r.HasLid {

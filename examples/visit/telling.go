@@ -278,5 +278,5 @@ func (v Visit) mostTelling() string {
 		return "Nothing that was left out would change the answer by half a per cent; sludge and scum at the next visit give this household's own rate."
 	}
 	c := v.Changes[0]
-	return "Would change the most: " + c.Measure + "; " + c.text() + "."
+	return "Would change the most: " + c.Measure + " (" + c.text() + ")."
 }

@@ -233,7 +233,7 @@ func TestCrewAndCloseOut(t *testing.T) {
 	text := strings.Join(sections(v)["close_out"].Says, "\n")
 	for _, want := range []string{
 		"☑ lid: lid on, every fastener in.", "☐ NOT DONE: Left with the owner: ", "☑ Truck gauge read before and after each compartment: 100 gal / 600 gal",
-		"☑ Disposal ticket: site north field volume 500 gal number 7", "The truck's gauge says 500 gal", "takes up to 38,462 gal in 365 days", "inject it, or plow it in within 6 hours",
+		"☑ Disposal ticket: site north field volume 500 gal number 7", "The truck's gauge says 500 gal", "takes up to 38,462 gal in 365 days", "inject it, or plough it in within 6 hours",
 		"Not before 2028-01-20: food crops that touch the soil.", "Keep the record for 5 years.",
 	} {
 		if !strings.Contains(text, want) {
