@@ -63,6 +63,7 @@ func writeText(w io.Writer, in *input, out *output) error {
 	}
 	fmt.Fprintf(w, "%s by the rules of %s\n", name, out.rules.Name)
 	t := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
+	fmt.Fprint(t, "  asked for\toutcome\tdemand against capacity\tplace\n")
 	for _, c := range out.Checks {
 		said := c.Reason
 		if demand, capacity := figures(c, in.Units); said == "" && demand != "" {

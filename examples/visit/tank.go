@@ -34,7 +34,11 @@ func (s Survey) build() (tank.Tank, error) {
 		if strings.HasPrefix(field, "Access[") {
 			continue // told at the access itself
 		}
-		faults.Add(field, f.Value, f.Want)
+		value := f.Value
+		if strings.HasPrefix(value, "0 ") { // a size that is left out reads as nothing
+			value = "missing or 0"
+		}
+		faults.Add(field, value, f.Want)
 	}
 	s.Tank.outside(&faults)
 	return tank.Tank{}, faults.Err()

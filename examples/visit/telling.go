@@ -54,7 +54,7 @@ type Change struct {
 // text is the change in words.
 func (c Change) text() string {
 	if c.AtLow == c.AtHigh {
-		return fmt.Sprintf("%s: %s either way, the figure behind it by %.0f %%", c.What, c.AtLow, 100*c.Share)
+		return fmt.Sprintf("%s: %s either way, the figure behind it moves by %.0f %%", c.What, c.AtLow, 100*c.Share)
 	}
 	return fmt.Sprintf("%s, with %s: %s; with %s: %s", c.What, c.Low, c.AtLow, c.High, c.AtHigh)
 }
@@ -152,7 +152,7 @@ func (v *Visit) outcomes() []outcome {
 		if len(checks) == 0 {
 			return
 		}
-		state := worst(checks).String()
+		state := worst(checks).Against()
 		use := 0.0
 		for _, c := range checks {
 			if u, ok := c.Use(); ok {
