@@ -42,6 +42,20 @@ func TestCompartmentDepthAndArea(t *testing.T) {
 	}
 }
 
+// Property (limit): the surfaces at floor and roof are given, and in the
+// compartments of a box they are its floor: 1.5 m of width times 1 m and 1.9 m.
+func TestAreaAtFloorAndRoof(t *testing.T) {
+	x := must(t, Spec{Shape: Box{Length: 3, Width: 1.5, Height: 1.4}, Partitions: []Partition{{At: 1, Thickness: 0.1}}})
+	for i, want := range []float64{1.5, 2.85} {
+		for _, depth := range []manway.Length{0, x.Inside.Height} {
+			a, err := x.Compartments()[i].Area(depth)
+			if err != nil || math.Abs(float64(a)-want) > 1e-12 {
+				t.Errorf("compartment %d at %v: %v m2, %v, want %v", i, depth, float64(a), err, want)
+			}
+		}
+	}
+}
+
 // Property (two ways): what the inches hold, each taken at its middle, adds up
 // to the tank.
 func TestPerUnitAddsUp(t *testing.T) {

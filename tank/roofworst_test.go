@@ -68,6 +68,48 @@ func TestWorstPlaceByBruteForce(t *testing.T) {
 	}
 }
 
+// Property (symmetry): the looks at an opening are eight, each half a thickness
+// from its rim, as far to one side of its middle as to the other; the places at
+// the rim lie nearer.
+func TestLooksRoundAnOpening(t *testing.T) {
+	const thickness, out = 0.1, 0.05
+	rectangle := plate.Opening{X: 1, Y: 0.6, Length: 0.7, Width: 0.4} // middle at (1.35, 0.8)
+	circle := plate.RoundOpening(1.35, 0.8, 0.5)
+	for _, o := range []plate.Opening{rectangle, circle} {
+		fromRim := func(at plate.Point) float64 {
+			x, y := math.Abs(at.X-1.35), math.Abs(at.Y-0.8)
+			if o.Diameter > 0 {
+				return math.Hypot(x, y) - o.Diameter/2
+			}
+			return math.Hypot(max(x-o.Length/2, 0), max(y-o.Width/2, 0))
+		}
+		w := newSearch(&piece{slab: plate.Slab{Length: 2.5, Width: 1.5, Thickness: thickness, Openings: []plate.Opening{o}}}, nil)
+		seen := map[[2]int]bool{}
+		var sumX, sumY float64
+		for _, l := range w.looks() {
+			if l.rim == nil {
+				continue
+			}
+			if d := fromRim(l.of); math.Abs(d-out) > 1e-12 {
+				t.Errorf("%+v: a look at %v, %v from the rim, want %v", o, l.of, d, out)
+			}
+			if d := fromRim(*l.rim); !(d > 0 && d < out/10) {
+				t.Errorf("%+v: a place at the rim at %v, %v from it", o, *l.rim, d)
+			}
+			for _, r := range l.reach { // outwards, or along the rim
+				if x, y := r[0]*(l.of.X-1.35), r[1]*(l.of.Y-0.8); x < -1e-12 && y < -1e-12 || x+y < -1e-12 && (r[0] == 0 || r[1] == 0) {
+					t.Errorf("%+v: from %v a load is put at %v, into the opening", o, l.of, r)
+				}
+			}
+			seen[[2]int{int(math.Round(1e6 * l.of.X)), int(math.Round(1e6 * l.of.Y))}] = true
+			sumX, sumY = sumX+l.of.X-1.35, sumY+l.of.Y-0.8
+		}
+		if len(seen) != 8 || math.Hypot(sumX, sumY) > 1e-12 {
+			t.Errorf("%+v: %d looks, their middle (%v, %v) beside its own; want 8 about it", o, len(seen), sumX/8, sumY/8)
+		}
+	}
+}
+
 // clear reports whether no part of a wheel stands over an opening, where the lid
 // carries it.
 func clear(p *piece, m *moving, at standing) bool {
