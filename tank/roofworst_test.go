@@ -148,3 +148,35 @@ func denseNet(p *piece, m *moving, use func(standing) float64) (worst float64, a
 	}
 	return worst, at
 }
+
+// Property (equilibrium): a slab on two opposite walls, its other edges free, gives
+// each of its sections q (L/2 - x) under a load all over, whole or in halves, once
+// the part that runs along the free edges is counted; without it more than an
+// eighth would be missing.
+func TestShearOfSectionsBetweenFreeEdges(t *testing.T) {
+	const span, width, q = 2.0, 1.5, 10e3
+	for _, axis := range []plate.Axis{plate.X, plate.Y} {
+		s := plate.Slab{Length: span, Width: width, Thickness: 0.1, E: 25e9, Nu: 0.3}
+		s.Edges[plate.SideY0], s.Edges[plate.SideY1] = plate.Free, plate.Free
+		if axis == plate.Y {
+			s = plate.Slab{Length: width, Width: span, Thickness: 0.1, E: 25e9, Nu: 0.3}
+			s.Edges[plate.SideX0], s.Edges[plate.SideX1] = plate.Free, plate.Free
+		}
+		var solver plate.Solver
+		if err := solver.Factor(&s, plate.Mesh{}); err != nil {
+			t.Fatal(err)
+		}
+		var f plate.Field
+		if err := solver.Solve(&f, []plate.Load{plate.Uniform{Pressure: q}}); err != nil {
+			t.Fatal(err)
+		}
+		for _, at := range []float64{0.1, 0.3, 0.6, 1.9} {
+			for _, part := range [][2]float64{{0, width}, {0, width / 2}, {width / 2, width}} {
+				got, ok := sectionShear(&f, &s, axis, at, part[0], part[1])
+				if want := q * (span/2 - at); !ok || math.Abs(got/want-1) > 1e-3 {
+					t.Errorf("axis %v, section at %v, %v: %v N/m, want %v", axis, at, part, got, want)
+				}
+			}
+		}
+	}
+}
