@@ -80,3 +80,21 @@ func TestLiquidStandsOverTheFloor(t *testing.T) {
 		t.Errorf("%g lbf ft/ft at the foot, statics %g to %g, edges %s", got, low, high, l.Edges)
 	}
 }
+
+// A mesh near the outside counts for a pull on the inside up to a foot below that
+// face, itself among it: 1/32 m of cover and a bar of 1/128 m, exact in binary, end
+// there in a slab thicker than a foot by both.
+func TestMeshOfTheOtherFaceUpToAFoot(t *testing.T) {
+	const cover, diameter = manway.Length(1) / 32, manway.Length(1) / 128
+	steel := Mesh(manway.Reinforcement{State: manway.SteelKnown, Diameter: diameter, Spacing: 6 * in, Cover: cover, Yield: 60000 * manway.PSI})
+	for _, c := range []struct {
+		beyond manway.Length
+		want   manway.SteelState
+	}{{-0.01, manway.SteelKnown}, {0, manway.SteelKnown}, {0.01, manway.SteelUnknown}} {
+		m := member{concrete: strongConcrete, thickness: manway.Foot + cover + diameter + c.beyond, steel: Steel{Outside: steel}}
+		got := m.strip(insideFace, 0).Steel
+		if got.State != c.want || c.want == manway.SteelKnown && math.Abs(float64(got.Cover-manway.Foot-c.beyond)) > 1e-12 {
+			t.Errorf("%v beyond a foot: %+v, want state %v", c.beyond, got, c.want)
+		}
+	}
+}
