@@ -110,6 +110,34 @@ func TestLooksRoundAnOpening(t *testing.T) {
 	}
 }
 
+// The worst places are kept in order, whichever is found first: three of four far
+// apart, of two near each other the worse, of mirror images one.
+func TestKeepWorstPlaces(t *testing.T) {
+	far := plate.Point{X: 0.1, Y: 0.1}
+	place := func(use float64) standing { return standing{Point: plate.Point{X: use, Y: 1}} }
+	for _, order := range [][]float64{{1, 2, 3, 4}, {4, 3, 2, 1}, {3, 1, 2, 4}, {2, 4, 1, 3}, {4, 1, 2, 3}, {3, 1, 4, 2}} {
+		var b best
+		for _, use := range order {
+			b.keep(place(use), use, far)
+		}
+		for i, want := range []float64{4, 3, 2} {
+			if b.n != 3 || b.use[i] != want || b.at[i] != place(want) {
+				t.Errorf("found %v: %d kept, place %d is %v with %v; want %v", order, b.n, i+1, b.at[i], b.use[i], want)
+			}
+		}
+		b.keep(standing{Point: plate.Point{X: 3.1, Y: 1.1}}, 5, far) // beside 3
+		if b.n != 3 || b.use != [most]float64{5, 4, 2} || b.at[0].X != 3.1 || b.at[1] != place(4) || b.at[2] != place(2) {
+			t.Errorf("found %v: a worse place beside the second gives %v, %v", order, b.use, b.at)
+		}
+		before := b
+		b.keep(standing{Point: plate.Point{X: 3.2, Y: 1}}, 4.5, far)       // beside 5, and less
+		b.keep(standing{Point: plate.Point{X: 9, Y: 1}}, 4*(1+1e-12), far) // does the same as 4
+		if b != before {
+			t.Errorf("found %v: %v after places that add nothing, before them %v", order, b, before)
+		}
+	}
+}
+
 // clear reports whether no part of a wheel stands over an opening, where the lid
 // carries it.
 func clear(p *piece, m *moving, at standing) bool {
