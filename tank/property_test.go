@@ -42,7 +42,7 @@ func TestCompartmentDepthAndArea(t *testing.T) {
 	}
 }
 
-// Property (limit): the surfaces at floor and roof are given, and in the
+// Property (bounded): the surfaces at floor and roof are given, and in the
 // compartments of a box they are its floor: 1.5 m of width times 1 m and 1.9 m.
 func TestAreaAtFloorAndRoof(t *testing.T) {
 	x := must(t, Spec{Shape: Box{Length: 3, Width: 1.5, Height: 1.4}, Partitions: []Partition{{At: 1, Thickness: 0.1}}})

@@ -68,7 +68,7 @@ func TestWorstPlaceByBruteForce(t *testing.T) {
 	}
 }
 
-// Property (symmetry): the looks at an opening are eight, each half a thickness
+// Property (symmetric): the looks at an opening are eight, each half a thickness
 // from its rim, as far to one side of its middle as to the other; the places at
 // the rim lie nearer.
 func TestLooksRoundAnOpening(t *testing.T) {
@@ -177,7 +177,7 @@ func denseNet(p *piece, m *moving, use func(standing) float64) (worst float64, a
 	return worst, at
 }
 
-// Property (equilibrium): a slab on two opposite walls, its other edges free, gives
+// Property (balance): a slab on two opposite walls, its other edges free, gives
 // each of its sections q (L/2 - x) under a load all over, whole or in halves, once
 // the part that runs along the free edges is counted; without it more than an
 // eighth would be missing.
