@@ -69,11 +69,12 @@ func refuse(w http.ResponseWriter, status int, err error) {
 	_, _ = w.Write(append(append([]byte(`{"errors":`), list...), '}'))
 }
 
-// serve answers until the context ends, and then what it has taken on.
+// serve answers until the context ends, and then what it has taken on, as long as
+// a client may take to send.
 func serve(ctx context.Context, s *http.Server, l net.Listener) error {
 	ended := make(chan error, 1)
 	stop := context.AfterFunc(ctx, func() {
-		last, cancel := context.WithTimeout(context.Background(), patience)
+		last, cancel := context.WithTimeout(context.Background(), s.ReadTimeout)
 		defer cancel()
 		ended <- s.Shutdown(last)
 	})
