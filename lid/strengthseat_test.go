@@ -140,3 +140,22 @@ func TestShearAtAFreeSide(t *testing.T) {
 		}
 	}
 }
+
+// Property (two ways): on a lid so small that the boots of a person, 3 in x sqrt(pi)
+// = 5.3 in square, are longer than half of it, they stand on its middle half. A
+// wheel that presses on that half with as much, 300 lb of which a third is its
+// impact (AASHTO LRFD: 33 percent without cover), bends the lid as much.
+func TestBootsOnASmallLid(t *testing.T) {
+	slab := Lid{Shape: Slab, Length: 10 * manway.Inch, Width: 8 * manway.Inch, Thickness: 2 * manway.Inch, Moisture: Dry}
+	steel := quarterInchMesh()
+	steel.Spacing = 2 * manway.Inch
+	c := StrengthCase{Seat: Seat{Fit: OnTop, Opening: 6 * manway.Inch, OpeningLong: 8 * manway.Inch}, Steel: steel, Person: manway.Person{Mass: 300 * manway.Pound}}
+	s := strengthOf(t, slab, c)
+	wheel := manway.Wheel{Name: "half the lid", Load: 300 * manway.PoundForce / 1.33, Length: s.Long / 2, Width: s.Span / 2}
+	c.Wheels = []manway.Wheel{wheel}
+	s = strengthOf(t, slab, c)
+	person, other := named(t, s, "bending, a person").Unfactored, named(t, s, "bending, half the lid").Unfactored
+	if math.Abs(person/other-1) > 1e-9 {
+		t.Errorf("a person bends it by %g, the wheel by %g", person, other)
+	}
+}
