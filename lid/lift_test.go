@@ -149,3 +149,24 @@ func TestOutsideText(t *testing.T) {
 		t.Errorf("%v %v", o, err)
 	}
 }
+
+// The working is that of the end that governs: its limit is the limit of the lift,
+// at the destination where the hands reach 24 in there.
+func TestLiftWorkingIsOfTheEndThatGoverns(t *testing.T) {
+	far := usual
+	far.Control, far.Destination.Horizontal = true, 24*in
+	for _, c := range []struct {
+		l       Lift
+		symbol  string
+		reached manway.Length
+	}{{usual, "RWL at origin", usual.Origin.Horizontal}, {far, "RWL at destination", far.Destination.Horizontal}} {
+		r := limitOf(t, c.l)
+		w := r.Working(manway.US)
+		if w[0].Numbers != "H "+c.reached.Text(manway.US) {
+			t.Errorf("%s: reckoned with %q", c.symbol, w[0].Numbers)
+		}
+		if last := w[6]; last.Symbol != c.symbol || last.Value != r.Limit.Text(manway.US) {
+			t.Errorf("%s %s, want %s %v", last.Symbol, last.Value, c.symbol, r.Limit)
+		}
+	}
+}

@@ -274,3 +274,20 @@ func BenchmarkStrength(b *testing.B) {
 		})
 	}
 }
+
+// The ledge of a lid with a step is left to whoever looks at it; a plain disc has
+// none.
+func TestLedgeIsNotJudged(t *testing.T) {
+	stepped := disc24()
+	stepped.Shape, stepped.BottomDiameter, stepped.Flange = SteppedPlug, 19*manway.Inch, 1.5*manway.Inch
+	for _, l := range []Lid{disc24(), stepped} {
+		s := strengthOf(t, l, StrengthCase{Seat: onTop(), Steel: quarterInchMesh()})
+		left := false
+		for _, c := range s.NotJudged {
+			left = left || c.Name == "flange"
+		}
+		if left != (l.Shape == SteppedPlug) {
+			t.Errorf("%v: the flange is left open: %v", l.Shape, left)
+		}
+	}
+}
