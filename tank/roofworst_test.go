@@ -4,6 +4,9 @@ import (
 	"math"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
+
 	"manway.example/manway"
 	"manway.example/manway/internal/plate"
 )
@@ -134,6 +137,39 @@ func TestKeepWorstPlaces(t *testing.T) {
 		b.keep(standing{Point: plate.Point{X: 9, Y: 1}}, 4*(1+1e-12), far) // does the same as 4
 		if b != before {
 			t.Errorf("found %v: %v after places that add nothing, before them %v", order, b, before)
+		}
+	}
+}
+
+// What of a wheel of 0.4 by 0.2 m at 100 kPa, 8 kN in all, is on a slab of 3 by 2 m
+// with an opening of 0.6 by 0.5 m: all of it amid the slab, half on an edge, a
+// quarter in a corner, none outside. With its middle beside the opening all of it
+// presses there, with its middle over it none.
+func TestClipWheel(t *testing.T) {
+	s := plate.Slab{Length: 3, Width: 2, Openings: []plate.Opening{{X: 2, Y: 1, Length: 0.6, Width: 0.5}}}
+	for _, c := range []struct {
+		x, y float64
+		want plate.Patch
+	}{
+		{1, 0.5, plate.Patch{X: 1, Y: 0.5, Length: 0.4, Width: 0.2, Force: 8e3}},
+		{0, 0.5, plate.Patch{X: 0.1, Y: 0.5, Length: 0.2, Width: 0.2, Force: 4e3}},
+		{3, 0.5, plate.Patch{X: 2.9, Y: 0.5, Length: 0.2, Width: 0.2, Force: 4e3}},
+		{1, 0, plate.Patch{X: 1, Y: 0.05, Length: 0.4, Width: 0.1, Force: 4e3}},
+		{1, 2, plate.Patch{X: 1, Y: 1.95, Length: 0.4, Width: 0.1, Force: 4e3}},
+		{3, 2, plate.Patch{X: 2.9, Y: 1.95, Length: 0.2, Width: 0.1, Force: 2e3}},
+		{-0.3, 1, plate.Patch{}}, {3.3, 1, plate.Patch{}}, {1, 2.2, plate.Patch{}},
+		{1.9, 1.2, plate.Patch{X: 1.9, Y: 1.2, Length: 0.4, Width: 0.2, Force: 8e3}},
+		{2.1, 1.2, plate.Patch{}},
+	} {
+		list := clip(nil, &s, c.x, c.y, 0.4, 0.2, 100e3)
+		if c.want == (plate.Patch{}) {
+			if len(list) > 0 {
+				t.Errorf("at %v, %v: %+v, want nothing", c.x, c.y, list)
+			}
+			continue
+		}
+		if len(list) != 1 || !cmp.Equal(list[0], plate.Load(c.want), cmpopts.EquateApprox(1e-9, 1e-12)) {
+			t.Errorf("at %v, %v: %+v, want %+v", c.x, c.y, list, c.want)
 		}
 	}
 }

@@ -91,3 +91,14 @@ func TestFlotationWorkingUnits(t *testing.T) {
 		}
 	}
 }
+
+// A balance that somebody made by hand, with weights of soil and no soil, is still
+// written in figures.
+func TestWorkingOfABalanceMadeByHand(t *testing.T) {
+	f := Flotation{MoistSoil: 2000, SubmergedSoil: 1000, Down: 3000, Uplift: 4000, Factor: 0.75}
+	for _, sys := range []manway.System{manway.US, manway.SI} {
+		if text := f.Working(sys).String(); strings.Contains(text, "Inf") || strings.Contains(text, "NaN") {
+			t.Error(text)
+		}
+	}
+}
