@@ -198,7 +198,7 @@ func (v *Visit) trigger(c hydraulics.Case) error {
 
 func (v *Visit) next(c hydraulics.Case) error {
 	h := v.Survey.Household
-	household := hydraulics.Household{People: h.People, PeopleKnown: h.Known, Bedrooms: h.Bedrooms, Grinder: h.Grinder, Months: h.Months}
+	household := hydraulics.Household{People: h.People, PeopleKnown: h.certainty(), Bedrooms: h.Bedrooms, Grinder: h.Grinder, Months: h.Months}
 	var err error
 	if v.Pump.Skipped, err = v.Pump.Plan.Skipped(household); err != nil {
 		return err

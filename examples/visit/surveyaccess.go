@@ -153,7 +153,7 @@ type Tie struct {
 // Household is who lives on the tank.
 type Household struct {
 	Remark
-	// People; 0: not known. A number wants people_known beside it, or about or owner says before it.
+	// People; 0: not known. A number without people_known, or about or owner says before it, is taken as about.
 	People int `json:"people"`
 	// How the number is known: counted, about, owner says or unknown.
 	Known hydraulics.Certainty `json:"people_known"`

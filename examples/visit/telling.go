@@ -257,7 +257,7 @@ func (v *Visit) solidsQuestions(list []question) []question {
 		list = append(list, q)
 	}
 	h := s.Household
-	if h.Known == hydraulics.Unknown && h.Bedrooms == 0 {
+	if h.certainty() == hydraulics.Unknown && h.Bedrooms == 0 {
 		people := func(n int) func(*Survey) {
 			return func(s *Survey) { s.Household.People, s.Household.Known = n, hydraulics.Counted }
 		}

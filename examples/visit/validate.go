@@ -194,10 +194,8 @@ func (c Contents) validate(outlet, height manway.Length) error {
 
 func (h Household) validate(visit manway.Date) error {
 	var faults manway.InputErrors
-	if h.Known != 0 {
+	if h.certainty() != hydraulics.Unknown {
 		manway.WithinCount(&faults, "People", h.People, 1, 100)
-	} else if h.People != 0 {
-		faults.Add("Known", h.Known.String(), "counted, about or owner says, since people are given")
 	}
 	manway.WithinCount(&faults, "Bedrooms", h.Bedrooms, 0, 30)
 	manway.WithinCount(&faults, "Months", h.Months, 0, 12)
@@ -209,6 +207,14 @@ func (h Household) validate(visit manway.Date) error {
 		}
 	}
 	return faults.Err()
+}
+
+// certainty is how the number of people is known; a number with no word is about.
+func (h Household) certainty() hydraulics.Certainty {
+	if h.Known == hydraulics.Unknown && h.People != 0 {
+		return hydraulics.About
+	}
+	return h.Known
 }
 
 func (c Crew) validate() error {

@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"manway.example/manway"
+	"manway.example/manway/cost"
+	"manway.example/manway/examples/visit"
 )
 
 // A name that would read in another order than it is stored, or break its line,
@@ -22,5 +24,21 @@ func TestNamesReadAsTheyAreStored(t *testing.T) {
 		if fine != (err == nil) || !fine && (!errors.As(err, &faults) || faults[0].Field != "Accesses[0].Name" || !strings.Contains(err.Error(), "one line")) {
 			t.Errorf("%q: %v", name, err)
 		}
+	}
+}
+
+// People given without a word of how they were known are taken as about, and a
+// number below zero is refused.
+func TestPeopleWithoutAWord(t *testing.T) {
+	text := strings.Replace(fifteen, `"people": "about 4"`, `"people": 4`, 1)
+	bare, _ := visit.Run(readText(t, text), cost.Book{})
+	about, _ := visit.Run(readText(t, fifteen), cost.Book{})
+	if bare.Pump.Forecast.Pumped != about.Pump.Forecast.Pumped || bare.Pump.Forecast.Pumped.Likely.IsZero() {
+		t.Errorf("%+v, with the word %+v", bare.Pump.Forecast.Pumped, about.Pump.Forecast.Pumped)
+	}
+	s := readText(t, text)
+	s.Household.People = -4
+	if err := s.Validate(); err == nil || !strings.Contains(err.Error(), "Household.People") {
+		t.Errorf("-4 people: %v", err)
 	}
 }
