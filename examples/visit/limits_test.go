@@ -1,6 +1,8 @@
 package visit_test
 
 import (
+	"errors"
+	"strings"
 	"testing"
 
 	"manway.example/manway"
@@ -66,6 +68,33 @@ func TestLimitsOfASurvey(t *testing.T) {
 			s.Gas = &gas
 			if err := s.Validate(); fine != (err == nil) {
 				t.Errorf("%s of %v: %v", field, v, err)
+			}
+		}
+	}
+}
+
+// A text may be as long as its field says, in characters and not in bytes.
+func TestLengthsOfTexts(t *testing.T) {
+	for _, c := range []struct {
+		field string
+		most  int
+		set   func(*visit.Survey, string)
+	}{
+		{"ID", 64, func(s *visit.Survey, text string) { s.ID = text }},
+		{"Note", 500, func(s *visit.Survey, text string) { s.Note = text }},
+		{"Done.Disposal", 100, func(s *visit.Survey, text string) { s.Done.Disposal = text }},
+		{"Done.Ticket", 60, func(s *visit.Survey, text string) { s.Done.Ticket = text }},
+		{"Accesses[1].Name", 60, func(s *visit.Survey, text string) { s.Accesses[1].Name = text }},
+		{"Accesses[1].WhyNot", 200, func(s *visit.Survey, text string) { s.Accesses[1].WhyNot = text }},
+		{"Money.Prices", 300, func(s *visit.Survey, text string) { s.Money.Prices = text }},
+	} {
+		for n, fine := range map[int]bool{c.most: true, c.most + 1: false} {
+			s, _ := read(t, "rusted-handle.json")
+			s.Offers, s.History = nil, nil
+			c.set(&s, strings.Repeat("é", n))
+			var faults manway.InputErrors
+			if err := s.Validate(); fine != (err == nil) || !fine && (!errors.As(err, &faults) || faults[0].Field != c.field) {
+				t.Errorf("%s of %d characters: %v", c.field, n, err)
 			}
 		}
 	}
