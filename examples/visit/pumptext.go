@@ -200,13 +200,13 @@ func (v Visit) nextSection() Section {
 	}
 	v.forecastFacts(&s)
 	if table := p.Skipped.Pumped; table.Answered {
-		s.Facts = append(s.Facts, Fact{"By the household table, between pump-outs", amount(sys, "table_years", table.Likely.Time, manway.Year)})
+		s.Facts = append(s.Facts, Fact{"By the household table", amount(sys, "table_years", table.Likely.Time, manway.Year)})
 	}
 	if lost := p.Skipped.Lost; p.Skipped.Count > 0 && lost.Known {
 		s.Says = append(s.Says, fmt.Sprintf("Leaving %s unpumped brings the next pump-out forward by about %s, by the household table.",
 			plural(p.Skipped.Count, "compartment"), short(lost.Time.Text(sys))))
 	}
-	s.Facts = append(s.Facts, Fact{"Volume that is counted on", amount(sys, "clean_gal", p.Plan.Clean, manway.Gallon)})
+	s.Facts = append(s.Facts, Fact{"Volume counted on", amount(sys, "clean_gal", p.Plan.Clean, manway.Gallon)})
 	return s
 }
 
@@ -219,15 +219,15 @@ func (v Visit) forecastFacts(s *Section) {
 	}
 	by := " (by the " + f.Method.String() + ")"
 	if !f.Due && f.Method != hydraulics.ByTable && !f.Likely.IsZero() {
-		s.Facts = append(s.Facts, Fact{"Left as it is, to be pumped" + by, words("left_date", dates(hydraulics.Ends{Low: f.Low, Likely: f.Likely, High: f.High}))})
+		s.Facts = append(s.Facts, Fact{"Left as it is, to be pumped", words("left_date", dates(hydraulics.Ends{Low: f.Low, Likely: f.Likely, High: f.High}))})
 	}
 	pumped := f.Pumped
 	if pumped.Likely.IsZero() {
-		s.Facts = append(s.Facts, Fact{"Pumped at this visit, next", unknown("next_date", "no answer")})
+		s.Facts = append(s.Facts, Fact{"If pumped now, next", unknown("next_date", "no answer")})
 		return
 	}
 	s.Facts = append(s.Facts,
-		Fact{"Pumped at this visit, next likely" + by, words("next_date", pumped.Likely.String())},
+		Fact{"If pumped now, next likely", Cell{Text: pumped.Likely.String() + by, Parts: []Cell{words("next_date", pumped.Likely.String())}}},
 		Fact{"Earliest to latest", words("next_range", dates(hydraulics.Ends{Low: pumped.Low, High: pumped.High}))})
 }
 
