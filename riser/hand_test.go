@@ -232,3 +232,12 @@ func TestLivesAreWholeYears(t *testing.T) {
 		}
 	}
 }
+
+// A cover at the foot of a corner is tied to one corner alone: the tapes do not
+// cross.
+func TestTieAtACorner(t *testing.T) {
+	p := must(Tie{Corners: 30 * manway.Foot, FromA: 0, FromB: 30 * manway.Foot}.Position())
+	if p.Angle != 0 || !p.Poor || p.Along != 0 || p.Out != 0 {
+		t.Errorf("%+v", p)
+	}
+}
