@@ -2,6 +2,7 @@ package riser
 
 import (
 	"math"
+	"math/rand/v2"
 	"slices"
 	"strings"
 	"testing"
@@ -239,5 +240,121 @@ func TestTieAtACorner(t *testing.T) {
 	p := must(Tie{Corners: 30 * manway.Foot, FromA: 0, FromB: 30 * manway.Foot}.Position())
 	if p.Angle != 0 || !p.Poor || p.Along != 0 || p.Out != 0 {
 		t.Errorf("%+v", p)
+	}
+}
+
+// The severities on both sides of each limit: of practice (1/8 and 1/2 in of a
+// joint, 1/4 in, a third and half of a spalled wall, 1/8 in of a crack, 1 in of
+// settlement), 0.012 in of a crack in soil (ACI 224R), a hole of 2 in (29 CFR
+// 1926.500(b)), a lid deeper than 6 in (N.C. G.S. 130A-335.1), an opening below
+// 18 in (OAR 340-073-0025).
+func TestSeveritiesByLimit(t *testing.T) {
+	const none = Watch + 1
+	spalled := func(x manway.Length) Condition {
+		return Condition{SpallDepth: manway.Read(x), Thickness: manway.Read(3 * manway.Inch)}
+	}
+	for _, c := range []struct {
+		kind DefectKind
+		of   func(manway.Length) Condition
+		want map[float64]Severity // by inches
+	}{
+		{JointGap, func(x manway.Length) Condition { return Condition{JointGap: manway.Read(x)} }, map[float64]Severity{0: none, 0.12: Watch, 0.13: Plan, 0.49: Plan, 0.51: Soon}},
+		{RimChipped, func(x manway.Length) Condition { return Condition{RimGap: manway.Read(x)} }, map[float64]Severity{0.12: none, 0.13: Plan, 1.99: Plan, 2.01: none}},
+		{OpenHole, func(x manway.Length) Condition { return Condition{RimGap: manway.Read(x)} }, map[float64]Severity{1.99: none, 2.01: Urgent}},
+		{Spalled, spalled, map[float64]Severity{0: none, 0.24: Watch, 0.26: Plan, 0.99: Plan, 1.01: Soon, 1.49: Soon, 1.51: Urgent}},
+		{Cracked, func(x manway.Length) Condition { return Condition{CrackWidth: manway.Read(x)} }, map[float64]Severity{0: none, 0.0119: Watch, 0.0121: Plan, 0.124: Plan, 0.126: Soon}},
+		{Settled, func(x manway.Length) Condition { return Condition{Settled: manway.Read(x)} }, map[float64]Severity{0: none, 0.99: Watch, 1.01: Soon}},
+		{TooDeep, func(x manway.Length) Condition { return Condition{CoverDepth: manway.Read(x)} }, map[float64]Severity{5.99: none, 6.01: Plan, 12.1: Plan}},
+		{AccessTooSmall, func(x manway.Length) Condition { return Condition{Size: manway.Read(x)} }, map[float64]Severity{17.9: Plan, 18: none}},
+	} {
+		for inches, want := range c.want {
+			got := Severity(none)
+			for _, d := range must(Defects(c.of(manway.Length(inches) * manway.Inch))) {
+				if d.Kind == c.kind {
+					got = d.Severity
+				}
+			}
+			if got != want {
+				t.Errorf("%s of %g in: severity %d, want %d", c.kind, inches, got, want)
+			}
+		}
+	}
+}
+
+// Soil of which nothing is known weighs as heavy soil does and one
+// that was weighed as it weighs.
+func TestSpoilByItsDensity(t *testing.T) {
+	p := Pit{Length: 30 * manway.Inch, Depth: 2 * manway.Foot}
+	for density, want := range map[manway.Density]float64{0: manway.HeavySoilMoist.In(manway.PoundPerCubicFoot), 95 * manway.PoundPerCubicFoot: 95} {
+		p.Density = density
+		d := must(DigOf(p))
+		near(t, "spoil", d.Spoil.In(manway.Pound), d.Bank.In(manway.CubicFoot)*want, 1e-9)
+	}
+}
+
+// Nothing is assumed of rings whose mass is known; of others the density of
+// concrete is.
+func TestMassOfRingsAssumed(t *testing.T) {
+	r := Ring{Height: 6 * manway.Inch, Bore: 24 * manway.Inch, Outside: 30 * manway.Inch}
+	for mass, want := range map[manway.Mass]manway.Assumptions{60: 0, 0: manway.AssumedConcreteDensity} {
+		r.Mass = mass
+		if got := must(StackOf([]Ring{r}, Need{Port: 24 * manway.Inch, Gap: 6 * manway.Inch})).Assumed; got != want {
+			t.Errorf("a ring of %v: assumed %v, want %v", mass, got, want)
+		}
+	}
+}
+
+// A backhoe digs a cubic yard in 0.2 h and a loader fills one in 0.6 h (the hours
+// of a published table): a shored pit of 12 ft by 9 ft, 9 ft deep is 36 yd3, and
+// where the new tank takes 16 of them 36 x 0.2 + 20 x 0.6 = 19.2 h.
+func TestExcavatorHours(t *testing.T) {
+	s := Site{TankPit: Pit{Length: 12 * manway.Foot, Width: 9 * manway.Foot, Depth: 9 * manway.Foot, Shored: true, Refill: 16 * manway.CubicYard}}
+	for _, r := range must(Remedies(Condition{RoofSeen: true, RoofStrength: manway.Fail}, s)) {
+		for _, i := range r.Scope {
+			if r.Kind == ReplaceTank && i.Code == "excavator" {
+				near(t, "hours", i.Quantity, 19.2, 1e-9)
+				return
+			}
+		}
+	}
+	t.Error("no excavator replaces the tank")
+}
+
+// Buckling is judged in service: its pressure with factors is that without.
+func TestBucklingIsService(t *testing.T) {
+	p := must(benchWall.Press(Surround{Depth: 4 * manway.Foot, Water: manway.GroundwaterAt(manway.Foot)}))
+	if c := p.Checks[0]; !(p.Water > 0) || c.Unfactored != c.Demand {
+		t.Errorf("%v with factors, %v without", c.Demand, c.Unfactored)
+	}
+}
+
+// An adapter is proposed where the riser has another bore than its port, and where
+// both were measured.
+func TestAdapterForTwoBores(t *testing.T) {
+	for _, c := range []struct {
+		port, bore manway.Length
+		proposed   bool
+	}{{20 * manway.Inch, 24 * manway.Inch, true}, {24 * manway.Inch, 24 * manway.Inch, false}, {0, 24 * manway.Inch, false}, {20 * manway.Inch, 0, false}} {
+		list := must(Remedies(Condition{Roots: manway.Yes}, Site{Port: c.port, Bore: c.bore}))
+		if got := slices.ContainsFunc(list, func(r Remedy) bool { return r.Kind == FitAdapter }); got != c.proposed {
+			t.Errorf("port %v, bore %v: adapter %v", c.port, c.bore, got)
+		}
+	}
+}
+
+// A remedy lasts longer in the usual case than in the bad one and longest in the
+// good one; only the guard, which bridges the time to a remedy, has no life.
+func TestRemediesLast(t *testing.T) {
+	rng := rand.New(rand.NewPCG(4, 7))
+	for range 200 {
+		for _, r := range must(Remedies(randomCondition(rng), randomSite(rng))) {
+			l := r.Life
+			if r.Kind == GuardNow {
+				l = Life{Low: 1, Usual: 2, High: 3}
+			}
+			if !(l.Low > 0 && l.Low < l.Usual && l.Usual < l.High) || l.High > 60*manway.Year {
+				t.Fatalf("%s lasts %+v", r.Kind, r.Life)
+			}
+		}
 	}
 }
