@@ -44,3 +44,26 @@ func TestScanSeesEveryRim(t *testing.T) {
 		}
 	}
 }
+
+// Property (symmetric): with a round opening in the middle as many looks fall on a
+// point as on its mirror images.
+func TestScanIsSymmetric(t *testing.T) {
+	slab := Slab{Length: 3, Width: 2, Thickness: 0.1, E: 25e9, Nu: 0.2, Openings: []Opening{RoundOpening(1.5, 1, 0.6)}}
+	var s Solver
+	if err := s.Factor(&slab, Mesh{}); err != nil {
+		t.Fatal(err)
+	}
+	var f Field
+	if err := s.Solve(&f, []Load{Uniform{Pressure: 1e4}}); err != nil {
+		t.Fatal(err)
+	}
+	looks := map[[2]int]int{}
+	f.Scan(func(p Point, _ Moment) {
+		looks[[2]int{int(math.Round(1e6 * (p.X - 1.5))), int(math.Round(1e6 * (p.Y - 1)))}]++
+	})
+	for at, n := range looks {
+		if x, y := looks[[2]int{-at[0], at[1]}], looks[[2]int{at[0], -at[1]}]; x != n || y != n {
+			t.Errorf("%d looks at %v um from the middle, %d and %d at its mirror images", n, at, x, y)
+		}
+	}
+}
