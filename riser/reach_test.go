@@ -29,4 +29,11 @@ func TestReachAtTheRoof(t *testing.T) {
 	if !r.NoRing || r.Height != 0 || r.Centre.String() != "2 in" {
 		t.Errorf("got %+v", r)
 	}
+	if w := r.Working(manway.US); len(w) != 2 || w[1].Formula != "nothing to make up" {
+		t.Errorf("nothing is made up, and the working is %v", w)
+	}
+	w := must(ReachOf(Access{Cover: 20 * manway.Inch, CoverThickness: 4 * manway.Inch})).Working(manway.US)
+	if len(w) != 3 || w[2].Value != "16 in" { // 20 - 4
+		t.Errorf("16 in are made up, and the working is %v", w)
+	}
 }
