@@ -357,3 +357,13 @@ func TestRemediesLast(t *testing.T) {
 		}
 	}
 }
+
+// A ring of 6 in that can be cut to 3 in and to nothing else makes up 9 in
+// with a whole one.
+func TestOneCut(t *testing.T) {
+	rings := []Ring{{Height: 6 * manway.Inch, Bore: 24 * manway.Inch, Mass: 60, CutStep: 3 * manway.Inch}}
+	got := must(StackOf(rings, Need{Port: 24 * manway.Inch, Gap: 9 * manway.Inch}))
+	if got.Feasible != 1 || len(got.Best) != 1 || got.Best[0].String() != "1 x ring-24x6 + 1 x ring-24x6 cut to 3 in" {
+		t.Errorf("%d stacks: %v", got.Feasible, got.Best)
+	}
+}

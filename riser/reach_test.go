@@ -33,7 +33,7 @@ func TestReachAtTheRoof(t *testing.T) {
 		t.Errorf("nothing is made up, and the working is %v", w)
 	}
 	w := must(ReachOf(Access{Cover: 20 * manway.Inch, CoverThickness: 4 * manway.Inch})).Working(manway.US)
-	if len(w) != 3 || w[2].Value != "16 in" { // 20 - 4
+	if len(w) != 3 || w[2].Value != "1 ft 4 in" { // 20 - 4 in
 		t.Errorf("16 in are made up, and the working is %v", w)
 	}
 }
