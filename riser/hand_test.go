@@ -367,3 +367,18 @@ func TestOneCut(t *testing.T) {
 		t.Errorf("%d stacks: %v", got.Feasible, got.Best)
 	}
 }
+
+// Common practice: two people where something heavy is moved or cut, one
+// elsewhere.
+func TestCrewsOfTasks(t *testing.T) {
+	heavy := []string{"lift-ring", "set-ring", "fit-adapter", "fit-cover", "place-concrete", "cut-opening"}
+	for _, task := range tasks {
+		want := 1
+		if slices.Contains(heavy, task.code) {
+			want = 2
+		}
+		if task.crew != want {
+			t.Errorf("%s takes %d people, want %d", task.code, task.crew, want)
+		}
+	}
+}
