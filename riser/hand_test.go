@@ -382,3 +382,24 @@ func TestCrewsOfTasks(t *testing.T) {
 		}
 	}
 }
+
+// A roof or cover that fails its screening is urgent, one that cannot be shown to
+// carry is seen to soon, and one that passes or was not judged is no defect; nor
+// is a roof that nobody looked at.
+func TestScreeningsByStatus(t *testing.T) {
+	const none = Watch + 1
+	for status, want := range map[manway.Status]Severity{manway.NotJudged: none, manway.Pass: none, manway.Fail: Urgent, manway.NotShown: Soon, manway.NotPermitted: Soon} {
+		roof, cover, unseen := Severity(none), Severity(none), len(must(Defects(Condition{RoofStrength: status})))
+		for _, d := range must(Defects(Condition{RoofSeen: true, RoofStrength: status, CoverStrength: status})) {
+			switch d.Kind {
+			case RoofNotShown:
+				roof = d.Severity
+			case CoverUnsound:
+				cover = d.Severity
+			}
+		}
+		if roof != want || cover != want || unseen != 0 {
+			t.Errorf("%v: roof %d, cover %d, want %d; %d defects of a roof not seen", status, roof, cover, want, unseen)
+		}
+	}
+}
