@@ -212,3 +212,16 @@ func TestOneCut(t *testing.T) {
 		t.Errorf("%d stacks: %v", got.Feasible, got.Best)
 	}
 }
+
+// Of more than twenty stacks the best twenty are listed. Rings of 1 in by eight
+// codes make up 2 in in 8 x 9/2 = 36 ways.
+func TestTwentyAreListed(t *testing.T) {
+	var rings []Ring
+	for i := range 8 {
+		rings = append(rings, Ring{Code: string(rune('a' + i)), Height: manway.Inch, Bore: 24 * manway.Inch, Mass: 10})
+	}
+	got := must(StackOf(rings, Need{Port: 24 * manway.Inch, Gap: 2 * manway.Inch}))
+	if got.Feasible != 36 || len(got.Best) != 20 {
+		t.Errorf("%d stacks, %d listed", got.Feasible, len(got.Best))
+	}
+}
