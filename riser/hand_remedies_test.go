@@ -223,3 +223,18 @@ func TestEveryPieceIsFitted(t *testing.T) {
 		t.Errorf("fitted were %v: the trials prove little", seen)
 	}
 }
+
+// Old rings are hauled by their weight: it is wanting where rings stand whose
+// weight is not known.
+func TestWeightOfOldRingsIsWanting(t *testing.T) {
+	for _, c := range []struct {
+		s       Site
+		wanting bool
+	}{{Site{}, false}, {Site{Standing: 2}, true}, {Site{Standing: 2, StandingMass: 200}, false}} {
+		list := must(Remedies(Condition{Roots: manway.Yes}, c.s))
+		i := slices.IndexFunc(list, func(r Remedy) bool { return r.Kind == ReplaceConcrete })
+		if i < 0 || slices.Contains(list[i].Unscoped, "weight of the old rings and cover") != c.wanting {
+			t.Errorf("%+v: %+v", c.s, list)
+		}
+	}
+}

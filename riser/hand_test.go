@@ -130,7 +130,7 @@ func TestNearestOfFewRings(t *testing.T) {
 func TestNarrowAdapterIsNotUsed(t *testing.T) {
 	adapter := Ring{Code: "a", Height: 6 * manway.Inch, Bore: 20 * manway.Inch, TopBore: 24 * manway.Inch, Mass: 60}
 	got := must(StackOf([]Ring{adapter}, Need{Port: 24 * manway.Inch, Gap: 6 * manway.Inch}))
-	if len(got.Best) != 0 || len(got.Unused) != 1 || !strings.Contains(got.Unused[0], "narrower than the port") {
+	if len(got.Best) != 0 || len(got.Unused) != 1 || !strings.Contains(got.Unused[0], "bore "+adapter.Bore.String()+" is narrower than the port") {
 		t.Errorf("best %v, unused %q", got.Best, got.Unused)
 	}
 }
@@ -223,5 +223,17 @@ func TestTwentyAreListed(t *testing.T) {
 	got := must(StackOf(rings, Need{Port: 24 * manway.Inch, Gap: 2 * manway.Inch}))
 	if got.Feasible != 36 || len(got.Best) != 20 {
 		t.Errorf("%d stacks, %d listed", got.Feasible, len(got.Best))
+	}
+}
+
+// Water that nobody measured is cautioned of, water that was measured is not.
+func TestUpliftOfUnknownWater(t *testing.T) {
+	l := Light{Outside: 26 * manway.Inch, Bore: 24 * manway.Inch, Base: 3 * manway.Foot}
+	for water, unknown := range map[manway.Groundwater]bool{{}: true, manway.GroundwaterAt(manway.Foot): false} {
+		l.Water = water
+		u := must(UpliftOf(l))
+		if u.Cautions.Has(manway.GroundwaterUnknown) != unknown || (u.Assumed != 0) != unknown {
+			t.Errorf("%+v: cautions %v, assumed %v", water, u.Cautions, u.Assumed)
+		}
 	}
 }
