@@ -291,3 +291,20 @@ func TestLedgeIsNotJudged(t *testing.T) {
 		}
 	}
 }
+
+// Where nothing is known of the steel no strength counts, and each check says what
+// of plain concrete it would use, by demand over that; with known steel none does.
+func TestPlainForComparison(t *testing.T) {
+	for _, steel := range []manway.Reinforcement{{}, quarterInchMesh()} {
+		c := named(t, strengthOf(t, disc24(), StrengthCase{Seat: onTop(), Steel: steel}), "bending, own weight")
+		_, figure, said := strings.Cut(c.Reason, "of plain concrete it would use ")
+		if said != (steel.State == manway.SteelUnknown) {
+			t.Errorf("%v: %q", steel.State, c.Reason)
+		}
+		// 2.75 in left, 5 sqrt(4000) psi and 0.60 (ACI 318-19 14.5.2.1, 21.2.1)
+		plain := 0.6 * 5 * math.Sqrt(4000) * 2.75 * 2.75 / 6 // lbf in/in
+		if want := 100 * c.Demand / float64(manway.PoundForceFootPerFoot) / plain; said && !strings.HasPrefix(figure, number(want)) {
+			t.Errorf("%q, want %s %%", c.Reason, number(want))
+		}
+	}
+}
