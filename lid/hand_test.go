@@ -65,3 +65,17 @@ func TestBendingUnfactored(t *testing.T) {
 		t.Errorf("own weight %g of demand %g, a person %g", own, b.Checks[0].Demand, person)
 	}
 }
+
+// Property (bounded): a slab twice as long as wide bends across its short side as a
+// strip of 1 ft would, q s^2/8, or less, and more than half of that: 150 lb/ft3 of
+// 3 in over 24 in are 37.5 x 2^2/8 = 18.75 lbf ft/ft.
+func TestSlabBendsAsAStripAtMost(t *testing.T) {
+	b, err := Lid{Shape: Slab, Length: 48 * manway.Inch, Width: 24 * manway.Inch, Thickness: 3 * manway.Inch, Moisture: Dry,
+		Concrete: manway.Concrete{Density: 150 * manway.PoundPerCubicFoot}}.Bend(BendCase{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if own := float64(b.OwnMoment / manway.PoundForceFootPerFoot); !(own < 18.75 && own > 18.75/2) {
+		t.Errorf("own weight bends it by %g lbf ft/ft, a strip by 18.75", own)
+	}
+}

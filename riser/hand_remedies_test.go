@@ -238,3 +238,18 @@ func TestWeightOfOldRingsIsWanting(t *testing.T) {
 		}
 	}
 }
+
+// The lawn over a pit is seeded with 3 lb per 1,000 ft2, common practice: 0.3 lb
+// over a shored pit of 10 ft by 10 ft.
+func TestLawnSeed(t *testing.T) {
+	s := Site{Pit: Pit{Length: 10 * manway.Foot, Width: 10 * manway.Foot, Depth: 2 * manway.Foot, Shored: true}}
+	for _, r := range must(Remedies(Condition{Roots: manway.Yes}, s)) {
+		for _, i := range r.Scope {
+			if r.Kind == OutsideCollar && i.Code == "seed" {
+				near(t, "pounds", i.Quantity, 0.3, 1e-12)
+				return
+			}
+		}
+	}
+	t.Error("no seed")
+}
