@@ -2,6 +2,7 @@ package tank
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -18,9 +19,11 @@ func lyingTank(t *testing.T) Tank {
 // Property (inverse): a compartment's depth for a volume holds that volume, and
 // its surface is what a little more of depth holds.
 func TestCompartmentDepthAndArea(t *testing.T) {
-	x := lyingTank(t)
-	for i := range x.Compartments() {
-		c := &x.Compartments()[i]
+	box := must(t, Spec{Shape: shapes["draftfillet"], Partitions: []Partition{{At: 0.8, Thickness: 0.1}, {At: 1.7, Thickness: 0.05}}})
+	lying := lyingTank(t)
+	compartments := slices.Concat(box.Compartments(), lying.Compartments())
+	for i := range compartments {
+		c := &compartments[i]
 		for k := 1; k < 20; k++ {
 			v := c.Full() * manway.Volume(k) / 20
 			d, err := c.Depth(v)
@@ -52,6 +55,16 @@ func TestAreaAtFloorAndRoof(t *testing.T) {
 			if err != nil || math.Abs(float64(a)-want) > 1e-12 {
 				t.Errorf("compartment %d at %v: %v m2, %v, want %v", i, depth, float64(a), err, want)
 			}
+		}
+	}
+}
+
+// Property (bounded): a partition may be 2 ft thick, and no thicker.
+func TestThickestPartition(t *testing.T) {
+	for thickness, fine := range map[manway.Length]bool{24 * in: true, 24.001 * in: false} {
+		_, err := New(Spec{Shape: Box{Length: 3, Width: 1.5, Height: 1.5}, Partitions: []Partition{{At: 1, Thickness: thickness}}})
+		if fine != (err == nil) {
+			t.Errorf("%v: %v", thickness, err)
 		}
 	}
 }

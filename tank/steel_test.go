@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"manway.example/manway"
+	"manway.example/manway/internal/plate"
 )
 
 // A mesh of #3 at 6 in whose cover is 1 in from the outside of a slab of 4 in. On
@@ -95,6 +96,33 @@ func TestMeshOfTheOtherFaceUpToAFoot(t *testing.T) {
 		got := m.strip(insideFace, 0).Steel
 		if got.State != c.want || c.want == manway.SteelKnown && math.Abs(float64(got.Cover-manway.Foot-c.beyond)) > 1e-12 {
 			t.Errorf("%v beyond a foot: %+v, want state %v", c.beyond, got, c.want)
+		}
+	}
+}
+
+// Moments of 5 and 1 with a twist of 1.5: the circle has its middle at 3 and a radius
+// of the root of 2 x 2 + 1.5 x 1.5, 2.5, so that the principal ones are 5.5 and 0.5. By
+// Wood and Armer bars have to carry 5 + 1.5 and 1 + 1.5. Turned over, the other face
+// has them.
+func TestMeasuresOfAMoment(t *testing.T) {
+	sag := measuresOf(plate.Moment{X: 5, Y: 1, XY: 1.5})
+	hog := measuresOf(plate.Moment{X: -5, Y: -1, XY: 1.5})
+	for name, pair := range map[string][2]float64{
+		"along": {sag[0][0], 6.5}, "across": {sag[0][1], 2.5}, "principal": {sag[0][2], 5.5}, "principal of the other face": {sag[1][2], -0.5},
+		"along, over": {hog[1][0], 6.5}, "across, over": {hog[1][1], 2.5}, "principal, over": {hog[1][2], 5.5}, "principal of the first face, over": {hog[0][2], -0.5},
+	} {
+		if math.Abs(pair[0]-pair[1]) > 1e-12 {
+			t.Errorf("%s: %v, want %v", name, pair[0], pair[1])
+		}
+	}
+	for _, face := range []int{0, 1} {
+		for dir, want := range [2]float64{6.5, 2.5} {
+			if got := (measure{face: face, dir: dir}).of(&sag, face); got != want {
+				t.Errorf("face %d pulled, direction %d: %v, want %v", face, dir, got, want)
+			}
+		}
+		if got := (measure{face: face, principal: true}).of(&sag, 1-face); got != -0.5 {
+			t.Errorf("principal moment of the face away: %v, want -0.5", got)
 		}
 	}
 }
