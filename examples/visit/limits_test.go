@@ -60,6 +60,10 @@ func TestLimitsOfASurvey(t *testing.T) {
 		limit.Between("Done.GaugeBefore", 0, 20000*gal),
 		limit.Between("Done.GaugeAfter", 0, 20000*gal),
 		limit.Between("Done.Volume", 0, 20000*gal),
+		limit.Between("Accesses", 1, 8),
+		limit.AtMost("Rings", 40),
+		limit.AtMost("Rules", 10),
+		limit.AtMost("Offers", 100),
 	)
 	for field, most := range map[string]float64{"Oxygen": 100, "Sulfide": 100000, "Flammable": 1000} {
 		for v, fine := range map[float64]bool{0: true, most: true, -0.01: false, most + 0.01: false} {

@@ -71,6 +71,11 @@ func TestHoseOfTheTruck(t *testing.T) {
 	if k := float64(h.FittingLoss / h.VelocityHead); math.Abs(k-3) > 1e-9 {
 		t.Errorf("fittings take %v velocity heads, want 3", k)
 	}
+	// The truck's inlet is 4 ft over ground 4 ft higher than that at the opening, the
+	// floor 18 + 4 + 60 in below that.
+	if lift := (v.Pump.Pull.Available - v.Pump.Pull.Left).In(manway.Foot); math.Abs(lift-(4+4+82./12)) > 1e-9 {
+		t.Errorf("lift of %v ft, by hand %v", lift, 4+4+82./12)
+	}
 	if math.Abs(float64(h.Loss/v.Pump.Pull.Left)-1) > 1e-6 {
 		t.Errorf("the hose takes %v of %v", h.Loss, v.Pump.Pull.Left)
 	}
@@ -118,6 +123,28 @@ func TestLossOfAThinLidIsAsked(t *testing.T) {
 		}
 		if asked != want {
 			t.Errorf("a lid of %v: its loss is asked for: %v, want %v", thickness, asked, want)
+		}
+	}
+}
+
+// An earlier visit whose layers were read has them in the history, one without has
+// none.
+func TestLayersOfEarlierVisits(t *testing.T) {
+	s, book := read(t, "rusted-handle.json")
+	bare := s.History[0]
+	bare.Date.Year--
+	bare.Compartments = nil
+	s.History = append([]visit.Earlier{bare}, s.History...)
+	v, _ := page(t, s, book)
+	history, err := v.Only("history")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, want := range []visit.CellKind{visit.Unknown, visit.Words} {
+		row := history.Sections[0].Tables[0].Rows[i]
+		layers := row[len(row)-1]
+		if layers.Key != "layers" || layers.Is != want || want == visit.Words && !strings.Contains(layers.Text, "8 in") {
+			t.Errorf("visit %d: %+v", i, layers)
 		}
 	}
 }
