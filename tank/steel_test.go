@@ -126,3 +126,19 @@ func TestMeasuresOfAMoment(t *testing.T) {
 		}
 	}
 }
+
+// The same wall one depth over the middle of the floor is sheared by the liquid above:
+// with d of 4.06 in, the bars that lie inside, 62.4 (5.25 - 0.34)2/2 = 752 lbf/ft, or
+// with 4.69 in 737. Up to 2 % more is right: 30 ft from end to end the middle takes 1 %
+// of what the held ends do not (0.3 % at 60 ft), and the mesh half a percent.
+func TestShearAtTheFootOfALongWall(t *testing.T) {
+	w, err := longTank(t, 6, 6).Wall(WallCase{Concrete: strongConcrete, Steel: Steel{Inside: Mesh(bar(0.625, 6, 1)), Outside: Mesh(bar(0.625, 6, 1))}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	shear := func(d float64) float64 { return 62.4 * (5.25 - d/12) * (5.25 - d/12) / 2 }
+	got := checkNamed(t, w.Loadings[0].Checks, "one-way shear").Unfactored / float64(manway.PoundForcePerFoot)
+	if low, high := shear(6-1-0.625/2), shear(6-1-1.5*0.625); !(got > low && got < 1.02*high) {
+		t.Errorf("%g lbf/ft, by hand %g to %g", got, low, high)
+	}
+}
