@@ -87,8 +87,11 @@ func TestArgumentsAreRefused(t *testing.T) {
 			t.Errorf("%s of no tank was given", what)
 		}
 	}
-	if _, known := zero.AtOutlet(); known || len(zero.Compartments()) != 0 {
+	if v, known := zero.AtOutlet(); known || v != 0 || len(zero.Compartments()) != 0 {
 		t.Error("no tank has an outlet or compartments")
+	}
+	if v, known := x.AtOutlet(); known || v != 0 {
+		t.Errorf("without an outlet invert %v stand at the outlet, known %v", v, known)
 	}
 }
 
