@@ -1,10 +1,10 @@
 package visit
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 	"sync"
 
 	"manway.example/manway"
@@ -71,17 +71,23 @@ func (v *Visit) tell() error {
 	}
 	done.Wait()
 	changes = slices.DeleteFunc(changes, func(c Change) bool { return !c.Decides && c.Share < 0.005 })
-	slices.SortStableFunc(changes, func(a, b Change) int {
-		switch {
-		case a.Decides != b.Decides && a.Decides, a.Decides == b.Decides && a.rank < b.rank && a.Decides:
-			return -1
-		case a.Decides != b.Decides, a.Decides && a.rank > b.rank:
-			return 1
-		}
-		return -strings.Compare(fmt.Sprintf("%.6f", a.Share), fmt.Sprintf("%.6f", b.Share))
-	})
+	slices.SortStableFunc(changes, Change.against)
 	v.Changes = changes
 	return nil
+}
+
+// against orders changes: less than 0 where c tells more than d. Shares are equal
+// within a millionth.
+func (c Change) against(d Change) int {
+	switch {
+	case c.Decides != d.Decides && c.Decides:
+		return -1
+	case c.Decides != d.Decides:
+		return 1
+	case c.Decides && c.rank != d.rank:
+		return cmp.Compare(c.rank, d.rank)
+	}
+	return cmp.Compare(math.Round(1e6*d.Share), math.Round(1e6*c.Share))
 }
 
 // change is what differs most between the ends of a question. An end that the
@@ -101,10 +107,7 @@ func (v *Visit) change(q question) Change {
 		if most := max(math.Abs(a.value), math.Abs(b.value)); most > 0 {
 			c.Share = min(math.Abs(a.value-b.value)/most, 1)
 		}
-		switch {
-		case best.What == "", c.Decides && !best.Decides, c.Decides && c.rank < best.rank:
-			best = c
-		case c.Decides == best.Decides && c.rank == best.rank && c.Share > best.Share, !c.Decides && !best.Decides && c.Share > best.Share:
+		if best.What == "" || c.against(best) < 0 {
 			best = c
 		}
 	}

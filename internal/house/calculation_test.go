@@ -118,7 +118,7 @@ func within(fn *types.Func) string {
 }
 
 // exceptions is, by the rule and by what breaks it, why it may. A reason is a
-// fact, or toDo. Each room has its own list.
+// fact. Each room has its own list.
 type exceptions map[rule]map[string]string
 
 // rule is one thing that the tests of this package ask of every calculation.
