@@ -61,14 +61,16 @@ func (c Check) Judge() Check {
 	return c
 }
 
-// Use is Demand/Capacity. It is false where the check did not run or there is
-// no capacity to divide by.
+// Use is Demand/Capacity. It is false where the check did not run, or there is
+// no capacity to divide by, or so little that the quotient overflows.
 func (c Check) Use() (use float64, ok bool) {
 	if c.Capacity <= 0 || c.Status == NotJudged {
 		return 0, false
 	}
-	use = c.Demand / c.Capacity
-	return use, finite(use)
+	if use = c.Demand / c.Capacity; !finite(use) {
+		return 0, false
+	}
+	return use, true
 }
 
 // Governing is the index of the check that governs among those that ran: a

@@ -39,7 +39,7 @@ type Handle struct {
 	Waist     manway.Length   `json:"waist"`     // least diameter of sound metal, loose rust off, 1/16 to 2 in; 0: not measured
 	AsMade    manway.Length   `json:"as_made"`   // diameter at a protected place; 0: not known
 	Legs      int             `json:"legs"`      // 1 or 2; 0: two
-	Spacing   manway.Length   `json:"spacing"`   // between two legs, to 3 ft; 0: not known, taken as none
+	Spacing   manway.Length   `json:"spacing"`   // between two legs, 1 in to 3 ft; 0: not known, taken as none
 	Embedment manway.Length   `json:"embedment"` // depth of the legs' hooks in the concrete; 0: not known
 	Edge      manway.Length   `json:"edge"`      // from the nearer leg to the edge of the lid; 0: not known
 	Yield     manway.Pressure `json:"yield"`     // 24 to 100 ksi; 0: 36 ksi is taken
@@ -94,7 +94,9 @@ func (h Handle) validate(faults *manway.InputErrors, left manway.Length) {
 		}
 	}
 	manway.WithinCount(faults, "Handle.Legs", h.Legs, 0, 2)
-	manway.Within(faults, "Handle.Spacing", h.Spacing, 0, 3*manway.Foot)
+	if h.Spacing != 0 {
+		manway.Within(faults, "Handle.Spacing", h.Spacing, 1*manway.Inch, 3*manway.Foot)
+	}
 	if h.Embedment != 0 {
 		manway.Within(faults, "Handle.Embedment", h.Embedment, 0.5*manway.Inch, 24*manway.Inch)
 		if h.Embedment > left {

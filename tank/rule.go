@@ -1,6 +1,8 @@
 package tank
 
 import (
+	"math"
+
 	"manway.example/manway"
 )
 
@@ -91,7 +93,8 @@ func (r CapacityRule) ForBedrooms(n int) (manway.Volume, bool) {
 	if r.EachMore == 0 || n > 100 {
 		return 0, false
 	}
-	return last.Capacity + manway.Volume(n-last.UpTo)*r.EachMore, true
+	all := last.Capacity + manway.Volume(n-last.UpTo)*r.EachMore
+	return all, all <= math.MaxFloat64
 }
 
 // ForFlow is the capacity for a daily flow up to 1,000,000 gallons; false where

@@ -36,10 +36,9 @@ func packageOf(f reflect.Value) string {
 // limit is the longest that one call may take.
 const limit = time.Second
 
-// try makes one call. It gives what is wrong with it, and whether the arguments
-// were taken.
-func (r *room) try(c *call, data []byte) (fault string, taken bool) {
-	args := r.arguments(c, &choice{data}, true)
+// try makes one call, or the same twice. It gives what is wrong
+// with it, and whether the arguments were taken.
+func (r *room) try(c *call, args []reflect.Value, again bool) (fault string, taken bool) {
 	before := cloneAll(args)
 	defer func() {
 		if p := recover(); p != nil {
@@ -69,9 +68,9 @@ func (r *room) try(c *call, data []byte) (fault string, taken bool) {
 	if answers(out) {
 		j.results("result", out, 2)
 	}
-	if len(data) > 0 && data[0]%8 == 0 {
-		if again := c.call(cloneAll(before)); !alike(out, again) {
-			j.fault("result", "differs when it is done again: %s, then %s", shown(out), shown(again))
+	if again {
+		if second := c.call(cloneAll(before)); !alike(out, second) {
+			j.fault("result", "differs when it is done again: %s, then %s", shown(out), shown(second))
 		}
 	}
 	if len(j.faults) > 0 {
@@ -94,46 +93,62 @@ func (r *room) plainly(c *call, data []byte) (out []reflect.Value) {
 			out = nil // try meets it again
 		}
 	}()
-	args := r.arguments(c, &choice{data}, false)
-	if out = c.call(args); failed(out) {
+	if out = c.call(r.accepted(c, &choice{data})); failed(out) {
 		return nil
 	}
 	return out
 }
 
-// arguments are accepted ones, of which up to three places may be spoiled.
-func (r *room) arguments(c *call, choose *choice, spoil bool) []reflect.Value {
-	args := make([]reflect.Value, c.fn.Type().NumIn())
+// accepted are arguments of which nothing is spoiled.
+func (r *room) accepted(c *call, choose *choice) []reflect.Value {
 	if n := len(c.args); n > 0 {
-		copy(args, cloneAll(c.args[choose.of(n)]))
-	} else {
-		for i := range args {
-			args[i] = r.made(c.fn.Type().In(i), choose, 0)
-		}
-		if strings.Contains(c.name, ".Unmarshal") {
-			args[1].SetBytes(written(args[0], strings.TrimPrefix(c.name[strings.Index(c.name, ".")+1:], "Un")))
-		}
+		return cloneAll(c.args[choose.of(n)])
 	}
-	if !spoil {
-		return args
+	args := make([]reflect.Value, c.fn.Type().NumIn())
+	for i := range args {
+		args[i] = r.made(c.fn.Type().In(i), choose, 0)
 	}
-	open := slices.Clone(args)
-	if c.method && open[0].Kind() == reflect.Pointer {
-		open[0] = open[0].Elem() // a method may ask for a receiver
-	}
-	total := 0
-	for _, a := range open {
-		total += r.places(a)
-	}
-	for range choose.of(4) {
-		at := choose.of(total)
-		for _, a := range open {
-			if r.spoilAt(a, &at, choose) {
-				break
-			}
-		}
+	if strings.Contains(c.name, ".Unmarshal") {
+		args[1].SetBytes(written(args[0], strings.TrimPrefix(c.name[strings.Index(c.name, ".")+1:], "Un")))
 	}
 	return args
+}
+
+// arguments are accepted ones, of which up to three places are spoiled.
+func (r *room) arguments(c *call, choose *choice) []reflect.Value {
+	args := r.accepted(c, choose)
+	total := r.placesOf(c, args)
+	for range choose.of(4) {
+		r.spoil(c, args, choose.of(total), choose)
+	}
+	return args
+}
+
+// open are the arguments as far as they may be spoiled: a method may ask for a
+// receiver.
+func (c *call) open(args []reflect.Value) []reflect.Value {
+	open := slices.Clone(args)
+	if c.method && open[0].Kind() == reflect.Pointer {
+		open[0] = open[0].Elem()
+	}
+	return open
+}
+
+func (r *room) placesOf(c *call, args []reflect.Value) int {
+	total := 0
+	for _, a := range c.open(args) {
+		total += r.places(a)
+	}
+	return total
+}
+
+// spoil spoils place number at of the arguments.
+func (r *room) spoil(c *call, args []reflect.Value, at int, choose *choice) {
+	for _, a := range c.open(args) {
+		if r.spoilAt(a, &at, choose) {
+			return
+		}
+	}
 }
 
 // written is the text that v gives of itself, by MarshalText or MarshalJSON.

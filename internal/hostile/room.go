@@ -62,7 +62,7 @@ func (r Room) Test(t *testing.T, cases int) {
 			n = cases / 10 // nothing is asked of it but not to panic
 		}
 		for k := range n {
-			fault, ok := x.try(c, drawn(k))
+			fault, ok := x.try(c, x.arguments(c, &choice{drawn(k)}), k%8 == 0)
 			if fault != "" {
 				t.Errorf("%s, case %d: %s", c.name, k, fault)
 				break
@@ -73,6 +73,9 @@ func (r Room) Test(t *testing.T, cases int) {
 		}
 		if os.Getenv("HOSTILE") != "" {
 			fmt.Printf("%-40s %5d cases %5.1f %% %8.0f us\n", c.name, n, 100*float64(taken)/float64(n), float64(time.Since(begun).Microseconds())/float64(n))
+		}
+		if fault := x.sweep(c, n/100); fault != "" {
+			t.Errorf("%s, one place at a time: %s", c.name, fault)
 		}
 		if few := taken*20 < n; few != (r.Refuse[c.name] != "") {
 			t.Errorf("%s: %d of %d calls were taken: want one in twenty, or a reason in Refuse", c.name, taken, n)
@@ -88,7 +91,7 @@ func (r Room) Fuzz(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, which uint16, data []byte) {
 		c := &x.calls[int(which)%len(x.calls)]
-		if fault, _ := x.try(c, data); fault != "" {
+		if fault, _ := x.try(c, x.arguments(c, &choice{data}), len(data) > 0 && data[0]%8 == 0); fault != "" {
 			t.Errorf("%s: %s", c.name, fault)
 		}
 	})
