@@ -90,10 +90,12 @@ func (l Lid) validateRecesses(faults *manway.InputErrors) {
 	}
 }
 
-// within returns the faults of a recess of lid l.
+// within returns the faults of a recess of lid l. Of a lid of unknown shape no
+// size in plan is known for the recess to lie in.
 func (r Recess) within(l Lid) error {
 	var faults manway.InputErrors
 	switch {
+	case l.Shape == 0:
 	case r.Diameter != 0 && (r.Length != 0 || r.Width != 0):
 		faults.Add("Diameter", text(r.Diameter), "0 beside Length and Width, or these 0")
 	case r.Diameter != 0 || r.Length == 0 && r.Width == 0:
