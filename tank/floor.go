@@ -41,8 +41,8 @@ func (f FloorStrength) Checks() []manway.Check {
 // the walls is not known: both ways are run and taken as in Wall. Whether the
 // whole tank stays down is for Float.
 //
-// Errors: [manway.InputErrors], every fault at once. Other shapes and materials
-// are NotJudged.
+// Errors: [manway.InputErrors], every fault at once. Other shapes and materials,
+// and a floor of more than half its length or width, are NotJudged.
 //
 // Source: as Wall.
 func (t *Tank) Floor(c FloorCase) (FloorStrength, error) {
@@ -94,6 +94,12 @@ func (f *FloorStrength) run(t *Tank) error {
 		return max(water+float64(t.Spec.Floor), 0) * g.waterUnitWeight
 	}
 	f.Uplift, f.Weight = manway.Pressure(uplift(g.water)), manway.Pressure(weight)
+	if p.open != "" {
+		f.NotJudged = []manway.Check{p.unjudged()}
+		f.Loading.Governs = -1
+		f.Cautions |= manway.DoNotEmpty
+		return nil
+	}
 	if f.Loading, err = p.lifted(uplift(g.water), weight); err != nil {
 		return err
 	}

@@ -11,9 +11,11 @@ import (
 // panel is a wall, partition or floor as a plate in its bounding ways of being
 // held: its built-in edges free to turn, which gives the most in the middle, and
 // held against turning, which gives the most at the edges; each without and with
-// the partitions that brace it.
+// the partitions that brace it. One that is no plate has no such way, and says
+// why in open.
 type panel struct {
 	name     string
+	open     string
 	strength strength
 	slabs    []plate.Slab
 	solvers  []*plate.Solver
@@ -29,6 +31,9 @@ func newPanel(name string, m member, length, height float64, edges [4]plate.Edge
 		return nil, err
 	}
 	p := &panel{name: name, strength: s}
+	if p.open = noPlate(length, height, float64(m.thickness)); p.open != "" {
+		return p, nil
+	}
 	for _, l := range lines {
 		for _, turning := range [...]bool{true, false} {
 			slab := plate.Slab{
@@ -88,6 +93,9 @@ func (p *panel) judge(b pushed) (Loading, error) {
 	}
 	return given, nil
 }
+
+// unjudged is the check of a panel that is no plate.
+func (p *panel) unjudged() manway.Check { return manway.Check{Name: p.name, Reason: p.open} }
 
 // bends reports whether all checks ran, on sections that bend before they break.
 func (l *Loading) bends() bool {
@@ -183,6 +191,9 @@ func (p *panel) shear(i int, b pushed) manway.Check {
 // use is the greatest Use of bending and shear under a load; false where a check
 // did not run.
 func (p *panel) use(b pushed) (float64, bool) {
+	if p.open != "" {
+		return 0, false
+	}
 	l, err := p.judge(b)
 	if err != nil {
 		return 0, false

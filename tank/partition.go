@@ -45,8 +45,8 @@ func (p PartitionStrength) Checks() []manway.Check { return flat(p.Loadings, p.N
 // and taken as in Wall. Then the largest difference of levels is found for which
 // it is shown to stand.
 //
-// Errors: [manway.InputErrors], every fault at once. Other shapes and materials
-// are NotJudged.
+// Errors: [manway.InputErrors], every fault at once. Other shapes and materials,
+// and a partition of more than half its width or height, are NotJudged.
 //
 // Source: as Wall.
 func (t *Tank) Partition(c PartitionCase) (PartitionStrength, error) {
@@ -93,6 +93,11 @@ func (r *PartitionStrength) run(t *Tank) error {
 	r.strips = m.strips()
 	r.Assumed |= made
 	r.Cautions |= warn
+	if p.open != "" {
+		r.NotJudged = []manway.Check{p.unjudged()}
+		r.order()
+		return nil
+	}
 	for _, b := range [...]pushed{
 		liquidPush("inlet side full, outlet side pumped", float64(r.Liquid), outsideFace),
 		liquidPush("outlet side full, inlet side pumped", float64(r.Liquid), insideFace),

@@ -58,8 +58,8 @@ func (t *Tank) pieces(c *RoofCase) ([]piece, error) {
 		if i < len(list)-1 {
 			p.slab.Edges[plate.SideX1] = plate.Free
 		}
-		if thick := p.slab.Thickness; thick > min(p.slab.Length, p.slab.Width)/2 {
-			p.notes = append(p.notes, "less than two thicknesses wide: it does not bend as a plate")
+		if stout := noPlate(p.slab.Length, p.slab.Width, p.slab.Thickness); stout != "" {
+			p.notes = append(p.notes, stout)
 		}
 		t.cutOpenings(p)
 		if err := p.spall(c); err != nil {
@@ -67,6 +67,15 @@ func (t *Tank) pieces(c *RoofCase) ([]piece, error) {
 		}
 	}
 	return list, nil
+}
+
+// noPlate says why a slab does not bend as a plate, the limit of package plate,
+// or is empty.
+func noPlate(length, width, thickness float64) string {
+	if thickness > min(length, width)/2 {
+		return "less than two thicknesses wide: it does not bend as a plate"
+	}
+	return ""
 }
 
 // sliver is the width beside a joint or wall that carries nothing.

@@ -68,13 +68,4 @@ func TestLimitsOfWalls(t *testing.T) {
 	limit.Refuses(t, x, func(x *Tank) error { return second(x.Wall(WallCase{})) }, "Tank", none)
 	limit.Refuses(t, x, func(x *Tank) error { return second(x.Partition(PartitionCase{})) }, "Tank", none)
 	limit.Refuses(t, x, func(x *Tank) error { return second(x.Floor(FloorCase{})) }, "Tank", none)
-
-	// A wall, partition or floor thicker than half its shorter side is no plate.
-	stout := func(x **Tank) {
-		y := must(t, Spec{Shape: Box{Length: 0.5, Width: 0.3, Height: 0.3}, Wall: 0.4, Roof: 0.4, Floor: 0.6, Partitions: []Partition{{At: 0.1, Thickness: 0.2}}})
-		*x = &y
-	}
-	limit.Refuses(t, x, func(x *Tank) error { return second(x.Wall(WallCase{})) }, "side wall.Thickness", stout)
-	limit.Refuses(t, x, func(x *Tank) error { return second(x.Partition(PartitionCase{})) }, "partition.Thickness", stout)
-	limit.Refuses(t, x, func(x *Tank) error { return second(x.Floor(FloorCase{})) }, "floor.Thickness", stout)
 }

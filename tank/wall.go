@@ -82,8 +82,8 @@ func flat(loadings []Loading, open []manway.Check) []manway.Check {
 // way that asks more. Then the height of groundwater is found at which the empty tank
 // is no longer shown to stand. What counts follows from the steel, as in Roof.
 //
-// Errors: [manway.InputErrors], every fault at once. Other shapes and materials
-// are NotJudged.
+// Errors: [manway.InputErrors], every fault at once. Other shapes and materials,
+// and a wall of more than half its length or height, are NotJudged.
 //
 // Source: thin plates after Timoshenko and Woinowsky-Krieger; strength and load
 // combinations of ACI 318-19; earth at rest after Das.
@@ -157,6 +157,10 @@ func (j *wallJudge) run() error {
 	w.Assumed |= made
 	w.Cautions |= warn | manway.RememberedFigure
 	for _, p := range j.panels {
+		if p.open != "" {
+			w.NotJudged = append(w.NotJudged, p.unjudged())
+			continue
+		}
 		for _, b := range j.cases() {
 			l, err := p.judge(b)
 			if err != nil {

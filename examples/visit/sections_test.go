@@ -148,3 +148,26 @@ func TestLayersOfEarlierVisits(t *testing.T) {
 		}
 	}
 }
+
+// Walls that are no plates are not judged, with the reason; the rest of the visit
+// is there.
+func TestWallsThatAreNoPlates(t *testing.T) {
+	s, book := read(t, "rusted-handle.json")
+	whole, _ := page(t, s, book)
+	s.Tank.Wall = 36 * manway.Inch
+	v, _ := page(t, s, book)
+	if len(v.Sections) != len(whole.Sections) {
+		t.Errorf("%d sections, %d before", len(v.Sections), len(whole.Sections))
+	}
+	told := map[string]bool{}
+	for _, section := range v.Sections {
+		for _, c := range section.Checks {
+			if strings.Contains(c.Reason, "two thicknesses") {
+				told[c.Name] = true
+			}
+		}
+	}
+	if !told["walls, side wall"] || !told["walls, end wall"] || len(told) != 2 {
+		t.Errorf("not judged: %v", told)
+	}
+}

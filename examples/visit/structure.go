@@ -280,6 +280,9 @@ func (v *Visit) walls() error {
 // standEmpty reports whether walls and floor are shown to stand when the tank
 // is emptied, no machine beside it.
 func (w WallsAnswer) standEmpty() bool {
+	if w.Wall.Groundwater.State == tank.LimitUnknown || len(w.Floor.Loading.Checks) == 0 {
+		return false // one of them is not judged at all
+	}
 	shown := false
 	for _, l := range append(slices.Clip(w.Wall.Loadings), w.Floor.Loading) { // not into the spare room of what others read
 		if strings.Contains(l.Name, "truck") || strings.Contains(l.Name, "full") || len(l.Checks) == 0 {

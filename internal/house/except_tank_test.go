@@ -1,10 +1,7 @@
 package house_test
 
-// Why what the plate refuses is not tried under that name.
-const (
-	notPlate   = "what is no plate of a roof is not judged, so that the plate refuses nothing of what comes to it"
-	underSlabs = "a wall, partition or floor too thick for a plate is named after the slab, as side wall.Thickness, which is tried"
-)
+// Why what the plate refuses is not tried.
+const notPlate = "what is no plate is not judged, so that the plate refuses nothing of what comes to it"
 
 var tankExceptions = exceptions{
 	counts: {
@@ -28,15 +25,15 @@ var tankExceptions = exceptions{
 		"tank.Tank.WaterLimit": "no figure found: solves Float, which has figures, for the groundwater",
 	},
 	eachSide: {
-		"tank.FloorStrength.run: floor":         underSlabs,
-		"tank.PartitionStrength.run: partition": underSlabs,
+		"tank.FloorStrength.run: floor":         notPlate,
+		"tank.PartitionStrength.run: partition": notPlate,
 		"tank.roofJudge.compare: Roof":          notPlate,
 		"tank.roofJudge.deepest: Roof":          notPlate,
 		"tank.roofJudge.load: Roof":             notPlate,
 		"tank.roofJudge.refine: Roof":           notPlate,
 		"tank.roofJudge.rest: Roof":             notPlate,
 		"tank.roofJudge.way: Roof":              notPlate,
-		"tank.wallJudge.makePanels: end wall":   underSlabs,
-		"tank.wallJudge.makePanels: side wall":  underSlabs,
+		"tank.wallJudge.makePanels: end wall":   notPlate,
+		"tank.wallJudge.makePanels: side wall":  notPlate,
 	},
 }
