@@ -286,7 +286,7 @@ func (f *frame) clear() float64 {
 	var taken [][2]float64
 	for i, a := range f.v.Survey.Accesses {
 		r := f.v.Accesses[i]
-		half := max(float64(r.TakenBore)/2+float64(r.TakenWall), float64(a.Lid.least())/2, float64(a.Opening)/2)
+		half := max(float64(r.TakenBore)/2+float64(r.TakenWall), float64(a.Lid.least())/2)
 		x := float64(f.v.Survey.place(i))
 		taken = append(taken, [2]float64{x - half, x + half})
 	}

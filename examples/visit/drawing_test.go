@@ -3,6 +3,7 @@ package visit_test
 import (
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -107,20 +108,125 @@ func TestDrawingsAreToScale(t *testing.T) {
 	}
 }
 
-// Nothing is drawn outside its paper.
+// points are the places of everything that a drawing has: corners of rectangles
+// and of what is round, ends and corners of lines, and where words stand.
+func points(t *testing.T, svg string) (list [][2]float64) {
+	t.Helper()
+	for _, r := range numbers(t, rects, svg) {
+		list = append(list, [2]float64{r[0], r[1]}, [2]float64{r[0] + r[2], r[1] + r[3]})
+	}
+	for _, e := range numbers(t, ellipses, svg) {
+		list = append(list, [2]float64{e[0] - e[2], e[1] - e[3]}, [2]float64{e[0] + e[2], e[1] + e[3]})
+	}
+	for _, p := range numbers(t, steps, svg) {
+		list = append(list, [2]float64{p[0], p[1]})
+	}
+	for _, m := range corners.FindAllStringSubmatch(svg, -1) {
+		f := strings.Fields(m[1])
+		for i := 0; i+1 < len(f); i += 2 {
+			x, _ := strconv.ParseFloat(f[i], 64)
+			y, _ := strconv.ParseFloat(f[i+1], 64)
+			list = append(list, [2]float64{x, y})
+		}
+	}
+	return list
+}
+
+var (
+	steps   = regexp.MustCompile(`(?:[ML]|<text x="|<line x1=")([-0-9.]+)(?: |" y1?=")([-0-9.]+)`)
+	corners = regexp.MustCompile(`points="([-0-9. ]+)"`)
+)
+
+// Nothing is drawn outside its paper, and there is something on it.
 func TestDrawingsStayOnTheirPaper(t *testing.T) {
-	for _, name := range sites(t) {
-		s, book := read(t, name)
-		v, _ := page(t, s, book)
+	for name, v := range answered(t) {
 		for _, section := range v.Sections {
 			for i, f := range section.Figures {
-				box := numbers(t, boxes, string(f.SVG))[0]
-				for _, r := range numbers(t, rects, string(f.SVG)) {
-					if r[0] < 0 || r[1] < 0 || r[0]+r[2] > box[0]+0.01 || r[1]+r[3] > box[1]+0.01 {
-						t.Errorf("%s, %s %d: a rectangle %v on paper of %v", name, section.ID, i, r, box)
+				svg := string(f.SVG)
+				_, shapes, _ := strings.Cut(svg, "</defs>")
+				box := numbers(t, boxes, svg)[0]
+				all := points(t, shapes)
+				for _, p := range all {
+					if p[0] < -0.01 || p[1] < -0.01 || p[0] > box[0]+0.01 || p[1] > box[1]+0.01 {
+						t.Errorf("%s, %s %d: something at %v on paper of %v", name, section.ID, i, p, box)
 					}
+				}
+				if len(all) < 20 {
+					t.Errorf("%s, %s %d: %d points are drawn", name, section.ID, i, len(all))
 				}
 			}
 		}
+	}
+}
+
+// The lines of a chart are the sums paid: each remedy has a line that stands at
+// the end of each year at what was paid by then, as a share of the uppermost line
+// of the grid, and steps up there and nowhere else.
+func TestChartsShowTheSumsPaid(t *testing.T) {
+	charts := 0
+	for name, v := range answered(t) {
+		figures := map[string]string{}
+		for _, section := range v.Sections {
+			for _, f := range section.Figures {
+				figures[f.Caption] = string(f.SVG)
+			}
+		}
+		for i, a := range v.Survey.Accesses {
+			options := v.Options.Accesses[i]
+			if !options.Compared {
+				continue
+			}
+			charts++
+			svg := figures[a.Name+": paid by the end of each year, usual life of each remedy, prices of today."]
+			_, shapes, _ := strings.Cut(svg, "</defs>")
+			lines := slices.DeleteFunc(regexp.MustCompile(`<polyline points="[-0-9. ]+"`).FindAllString(shapes, -1),
+				func(line string) bool { return len(points(t, line)) <= 4 }) // grid and leaders
+			if len(lines) != len(options.Comparison.Options) {
+				t.Errorf("%s, %s: %d lines for %d remedies", name, a.Name, len(lines), len(options.Comparison.Options))
+				continue
+			}
+			// The field is as wide as what lies between the margins, 340 - 52 - 84 pixels,
+			// and 1 high to 1.6; the figures beside its level lines say what they stand for.
+			const left, wide, top = 52, 340 - 52 - 84, 16
+			const high = wide / 1.6
+			most := 0.0
+			for _, m := range regexp.MustCompile(`<text x="44"[^>]*>([0-9,]+)<`).FindAllStringSubmatch(svg, -1) {
+				x, err := strconv.ParseFloat(strings.ReplaceAll(m[1], ",", ""), 64)
+				if err != nil {
+					t.Fatal(err)
+				}
+				most = max(most, x)
+			}
+			for k, o := range options.Comparison.Options {
+				var want [][2]float64
+				paid := 0.0
+				for j, m := range o.Courses[cost.Usual].Curve {
+					x := left + float64(m.Year)/float64(options.Comparison.Horizon.Years)*wide
+					y := func(paid float64) float64 { return top + high*(1-paid/most) }
+					if j > 0 {
+						want = append(want, [2]float64{x, y(paid)})
+					}
+					paid = m.Paid.InexactFloat64()
+					want = append(want, [2]float64{x, y(paid)})
+				}
+				got := points(t, lines[k])
+				if len(got) != len(want) {
+					t.Errorf("%s, %s, %s: %d corners, want %d", name, a.Name, o.Title, len(got), len(want))
+					continue
+				}
+				for j := range want {
+					if math.Hypot(got[j][0]-want[j][0], got[j][1]-want[j][1]) > 0.02 {
+						t.Errorf("%s, %s, %s: corner %d at %v, want %v", name, a.Name, o.Title, j, got[j], want[j])
+						break
+					}
+				}
+			}
+			if most < 4 {
+				t.Errorf("%s, %s: the grid ends at %v", name, a.Name, most)
+			}
+		}
+	}
+	if charts < 3 {
+		t.Errorf("%d charts", charts)
 	}
 }

@@ -14,11 +14,13 @@ func (e Earlier) emptied() bool {
 	return e.Emptied == manway.Yes || e.Emptied != manway.No && e.Pumped > 0
 }
 
-// lastPumped is the last pump-out before a day, the latest that the household's
-// date and the history tell, and how it is known.
+// lastPumped is the last pump-out before the readings of a day, the latest that
+// the household's date and the history tell, and how it is known. What was read
+// at an earlier visit was read before it pumped; a pump-out of the day of this
+// visit counts as one.
 func (s Survey) lastPumped(before manway.Date) (last manway.Date, known hydraulics.Certainty) {
 	h := s.Household
-	if !h.LastPumped.IsZero() && !before.Before(h.LastPumped) {
+	if !h.LastPumped.IsZero() && (h.LastPumped.Before(before) || before == s.Date) {
 		last, known = h.LastPumped, h.LastKnown
 		if known == hydraulics.Unknown {
 			known = s.certainty("household.last_pumped")

@@ -19,7 +19,7 @@ import (
 	"manway.example/manway/examples/visit"
 )
 
-var update = flag.Bool("update", false, "write survey.schema.json and survey.blank.json anew")
+var update = flag.Bool("update", false, "write survey.schema.json, survey.blank.json and the printed answers anew")
 
 // docs are the comments of the survey's fields, by type and Go name.
 func docs(t *testing.T) map[string]map[string]string {

@@ -2,6 +2,7 @@ package visit_test
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -169,5 +170,38 @@ func TestWallsThatAreNoPlates(t *testing.T) {
 	}
 	if !told["walls, side wall"] || !told["walls, end wall"] || len(told) != 2 {
 		t.Errorf("not judged: %v", told)
+	}
+}
+
+// No sentence, label or note is empty, or has two stops or blanks where one would
+// do, and a sentence for the owner ends.
+func TestSentencesAreWhole(t *testing.T) {
+	for name, v := range answered(t) {
+		for _, s := range v.Sections {
+			lines := slices.Concat(s.Says, s.Unjudged, s.Photos)
+			for _, f := range s.Facts {
+				lines = append(lines, f.Label, f.Text)
+			}
+			for _, table := range s.Tables {
+				for _, row := range table.Rows {
+					for _, c := range row {
+						lines = append(lines, c.Text)
+					}
+				}
+			}
+			for _, c := range s.Checks {
+				lines = append(lines, c.Name)
+			}
+			for _, line := range lines {
+				if strings.TrimSpace(line) != line || line == "" || strings.Contains(line, "  ") || strings.Contains(line, "..") || strings.Contains(line, " ,") || strings.Contains(line, "()") {
+					t.Errorf("%s, %s: %q", name, s.ID, line)
+				}
+			}
+			for _, line := range slices.Concat(s.Says, s.Unjudged) {
+				if s.For == visit.ForOwner && !strings.HasSuffix(line, ".") {
+					t.Errorf("%s, %s: %q has no end", name, s.ID, line)
+				}
+			}
+		}
 	}
 }

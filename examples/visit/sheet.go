@@ -108,7 +108,7 @@ func short(text string) string {
 	if err != nil {
 		return text
 	}
-	return strconv.FormatFloat(x, 'f', max(keep, 0), 64) + " " + unit
+	return grouped(strconv.FormatFloat(x, 'f', max(keep, 0), 64)) + " " + unit
 }
 
 // count is a cell of a whole number.

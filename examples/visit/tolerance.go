@@ -243,8 +243,7 @@ func (v *Visit) movesRoof(other *Visit) (bool, error) {
 	if !reflect.DeepEqual(a, b) || !reflect.DeepEqual(before, after) {
 		return true, nil
 	}
-	now := v.Roof.Change.Now
-	return !(now > 0 && math.Abs(float64(change.Weight())) <= restMoves*float64(now)), nil
+	return math.Abs(float64(change.Weight())) > restMoves*float64(v.Roof.Change.Now), nil
 }
 
 // of is the visit of another survey before its rooms, with the walls as they
