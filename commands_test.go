@@ -283,15 +283,29 @@ func table(t *testing.T, records []string) string {
 	return out.String()
 }
 
-// Every command line in the package comment of a command can be run as it is.
-// Files that it names and the repository does not have hold the records that the
-// comment itself shows, or, where it shows none, a survey.
-func TestCommentsOfCommands(t *testing.T) {
-	survey, err := os.ReadFile("testdata/sites/rusted-handle.json")
-	if err != nil {
-		t.Fatal(err)
+// provide makes the files that a call of a comment names and the repository does
+// not have. They hold the records that the comment itself shows, or, where it
+// shows none, a survey.
+func (b *bench) provide(call string, c comment) {
+	b.t.Helper()
+	for _, file := range named.FindAllString(call, -1) {
+		_, err := os.Stat(filepath.Join(b.dir, file))
+		switch {
+		case err == nil || strings.Contains(call, "/"+file) || strings.Contains(call, ">"+file):
+		case len(c.records) > 0:
+			b.give(file, c)
+		default:
+			survey, err := os.ReadFile("testdata/sites/rusted-handle.json")
+			if err != nil {
+				b.t.Fatal(err)
+			}
+			b.write(file, strings.ReplaceAll(string(survey), `"../prices/`, `"testdata/prices/`))
+		}
 	}
-	survey = bytes.ReplaceAll(survey, []byte(`"../prices/`), []byte(`"testdata/prices/`))
+}
+
+// Every command line in the package comment of a command can be run as it is.
+func TestCommentsOfCommands(t *testing.T) {
 	for _, name := range commandNames(t) {
 		t.Run(name, func(t *testing.T) {
 			b, c := newBench(t), commentOf(t, name)
@@ -299,16 +313,7 @@ func TestCommentsOfCommands(t *testing.T) {
 				t.Error("its package comment shows no command line")
 			}
 			for _, call := range c.calls {
-				for _, file := range named.FindAllString(call, -1) {
-					_, err := os.Stat(filepath.Join(b.dir, file))
-					switch {
-					case err == nil || strings.Contains(call, "/"+file) || strings.Contains(call, ">"+file):
-					case len(c.records) > 0:
-						b.give(file, c)
-					default:
-						b.write(file, string(survey))
-					}
-				}
+				b.provide(call, c)
 				if strings.Contains(call, "-listen") {
 					b.serve(call)
 				} else if out, err := b.run(call); err != nil {

@@ -2,13 +2,16 @@
 // it: the factor of safety now, at every step of the work, and the liquid that
 // may be pumped out.
 //
-//	afloat -kind box -length 96in -width 60in -height 60in -wall 3in -roof 4in -floor 3in -cover "1 ft" -groundwater unknown
+//	afloat -kind box -length 96in -width 60in -height 60in -wall 3in \
+//	  -roof 4in -floor 3in -cover "1 ft" -groundwater unknown
 //	afloat -in tanks.jsonl -out json
 //
 // A record is one tank, with the shape and the partitions of dipchart:
 //
-//	{"id":"a","shape":{"kind":"box","length":"96 in","width":"60 in","height":"60 in"},"wall":"3 in","roof":"4 in","floor":"3 in",
-//	 "cover":"1 ft","groundwater":"2 ft","liquid":"0 in","found":"48 in","lids":"300 lb","dug":"12 ft3"}
+//	{"id":"a","shape":{"kind":"box","length":"96 in","width":"60 in",
+//	 "height":"60 in"},"wall":"3 in","roof":"4 in","floor":"3 in",
+//	 "cover":"1 ft","groundwater":"2 ft","liquid":"0 in","found":"48 in",
+//	 "lids":"300 lb","dug":"12 ft3"}
 //
 // groundwater is a depth below grade, or unknown, which is taken at grade.
 // liquid is what is left in every compartment; with found, the level on arrival,

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"io"
-	"text/tabwriter"
 
 	"manway.example/manway"
 	"manway.example/manway/examples/internal/record"
@@ -62,17 +61,17 @@ func writeText(w io.Writer, in *input, out *output) error {
 		name = "tank"
 	}
 	fmt.Fprintf(w, "%s by the rules of %s\n", name, out.rules.Name)
-	t := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
-	fmt.Fprint(t, "  asked for\toutcome\tdemand against capacity\tplace\n")
+	place := ""
 	for _, c := range out.Checks {
+		if c.Source.Place != place {
+			place = c.Source.Place
+			fmt.Fprintln(w, place)
+		}
 		said := c.Reason
 		if demand, capacity := figures(c, in.Units); said == "" && demand != "" {
 			said = demand + " against " + capacity
 		}
-		fmt.Fprintf(t, "  %s\t%v\t%s\t%s\n", c.Name, c.Status.Asked(), said, c.Source.Place)
-	}
-	if err := t.Flush(); err != nil {
-		return err
+		fmt.Fprintf(w, "  %-10v  %s: %s\n", c.Status.Asked(), c.Name, said)
 	}
 	seen := map[*manway.Source]bool{}
 	for _, c := range out.Checks {

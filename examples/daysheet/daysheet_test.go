@@ -221,7 +221,7 @@ func TestManyRows(t *testing.T) {
 
 func TestText(t *testing.T) {
 	_, out, _ := day(t, header+"a,96,48,48,62,3,,24,3,16,0,,\n")
-	if out[0] != "a: liquid 1 618.4 gal, liquid 2 309.2 gal, pump not known, lid 117.8 lb, reach not known" || !strings.Contains(out[1], "never-enter") {
+	if out[0] != "a: liquid 1 618.4 gal, liquid 2 309.2 gal, pump not known, lid 117.8 lb," || out[1] != "  reach not known" || !strings.Contains(out[2], "never-enter") {
 		t.Errorf("%q", out)
 	}
 	_, out, _ = day(t, header+"a,96,48,48,62,3,,24,3,16,0,,\n", "-out", "json")

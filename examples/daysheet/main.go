@@ -5,8 +5,11 @@
 //
 //	daysheet testdata/routes/day.csv
 //	daysheet -out csv testdata/routes/day.csv
-//	daysheet -out json -columns id,pump_gal,next_years,next_on,leave_in testdata/routes/day.jsonl
-//	daysheet -length 96in -width 48in -depth 48in -partition 62in -partition-thick 3in -sludge1 12in -scum1 4in -sludge2 3in -scum2 1in -lid-dia 24in -lid-thick 3in -cover 18in
+//	daysheet -out json \
+//	  -columns id,pump_gal,next_years,next_on,leave_in testdata/routes/day.jsonl
+//	daysheet -length 96in -width 48in -depth 48in -partition 62in \
+//	  -partition-thick 3in -sludge1 12in -scum1 4in -sludge2 3in -scum2 1in \
+//	  -lid-dia 24in -lid-thick 3in -cover 18in
 //
 // # A row
 //
@@ -15,10 +18,12 @@
 //	id               of the tank
 //	length, width    inside, of a box with plumb walls
 //	depth            of the liquid: the outlet invert over the floor
-//	partition        from the inside of the inlet end to the near face; left out: none
+//	partition        from the inside of the inlet end to the near face; left out:
+//	                 none
 //	partition_thick  its thickness
 //	cover            soil over the roof, grade to roof; left out: not measured
-//	lid_dia          of a concrete disc that lies on the roof; left out: not measured
+//	lid_dia          of a concrete disc that lies on the roof; left out: not
+//	                 measured
 //	lid_thick        its thickness
 //	sludge1, scum1   thicknesses in the first compartment; left out: not measured
 //	sludge2, scum2   and in the second
@@ -42,23 +47,25 @@
 // lid_lb and reach_in. Any of these may be asked for, in any order; the unit at
 // the end of a name may be another one of its kind, as in pump_L or reach_mm:
 //
-//	liquid_gal, liquid_1_gal, liquid_2_gal  below the outlet, in all and by compartment
+//	liquid_gal, liquid_1_gal, liquid_2_gal  below the outlet, in all and by
+//	                        compartment
 //	solids_1, solids_2      sludge and scum as a share of the depth
-//	pump_gal, pump_1_gal, pump_2_gal  what to pump: all liquid of every compartment of
-//	                        which sludge and scum are a third of the depth (New
-//	                        Hampshire, Env-Wq 1023.01); a third reached is enough
+//	pump_gal, pump_1_gal, pump_2_gal  what to pump: all liquid of every
+//	                        compartment of which sludge and scum are a third of
+//	                        the depth (New Hampshire, Env-Wq 1023.01); a third
+//	                        reached is enough
 //	sludge_gal, scum_gal    in all
 //	loads                   that pump_gal makes for the truck
 //	lid_lb, lid_soaked_lb   dry, and after it has lain in water
 //	reach_in                from the roof to grade: what a riser must make up
-//	next_years, next_low_years, next_high_years  from one pump-out of the whole tank
-//	                        to the next, by the household table
+//	next_years, next_low_years, next_high_years  from one pump-out of the whole
+//	                        tank to the next, by the household table
 //	next_on                 date of the next pump-out by the measured solids
 //	float_factor, float_state  weight over uplift of the tank pumped dry, lids off
 //	leave_in, leave_state   liquid to leave in it, so that it stays down
-//	roof_screening_use, roof_screening_load, roof_screening_status  unreviewed screening
-//	                        of the roof: the loading that governs (soil, crowd, a
-//	                        person; wheels are not asked about)
+//	roof_screening_use, roof_screening_load, roof_screening_status  unreviewed
+//	                        screening of the roof: the loading that governs (soil,
+//	                        crowd, a person; wheels are not asked about)
 //	cautions                codes; in JSON and text they come unasked
 //
 // What rests on something that was not measured is empty in CSV, null in JSON,
@@ -74,7 +81,8 @@
 // either, and a row that is the header itself is passed over. With -tolerate
 // refused rows do not change the exit status.
 //
-//	daysheet -out csv -header id,length_in,width_in,depth_in -columns id,liquid_gal -tolerate - <testdata/routes/share.csv
+//	daysheet -out csv -header id,length_in,width_in,depth_in \
+//	  -columns id,liquid_gal -tolerate - <testdata/routes/share.csv
 //
 // # Cautions
 //

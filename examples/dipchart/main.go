@@ -1,29 +1,33 @@
 // Dipchart says how much a tank holds, in all and in every compartment, at a
 // liquid depth and at every step of a dip stick.
 //
-//	dipchart -kind box -length "8 ft" -width "5 ft" -height "5 ft 6 in" -partition "62 in;3 in" -liquid-depth "48 in"
+//	dipchart -kind box -length "8 ft" -width "5 ft" -height "5 ft 6 in" \
+//	  -partition "62 in;3 in" -liquid-depth "48 in"
 //	dipchart -in tanks.jsonl -out json
 //
 // A record is one tank:
 //
-//	{"id":"t1","shape":{"kind":"horizontal-cylinder","diameter":"60 in","length":"96 in","heads":"ellipsoidal"},
-//	 "partitions":[{"at":"60 in","thickness":"3 in"}],"liquid_depth":"48 in","depths":["12 in","24 in"]}
+//	{"id":"t1","shape":{"kind":"horizontal-cylinder","diameter":"60 in",
+//	 "length":"96 in","heads":"ellipsoidal"},
+//	 "partitions":[{"at":"60 in","thickness":"3 in"}],"liquid_depth":"48 in",
+//	 "depths":["12 in","24 in"]}
 //
 // Kinds of shape and their sizes, inside unless outside is true:
 //
-//	box                  length, width, height; floor_length, floor_width where the
-//	                     walls are drafted (then length and width are at the height);
-//	                     fillet, the radius along the floor's edges
+//	box                  length, width, height; floor_length, floor_width where
+//	                     the walls are drafted (then length and width are at the
+//	                     height); fillet, the radius along the floor's edges
 //	vertical-cylinder    diameter, height
-//	horizontal-cylinder  diameter, length (the straight part), heads: one name or a
-//	                     pair [inlet, outlet] of flat, hemispherical, ellipsoidal
-//	                     (2:1 unless head_depth is given), spherical-cap (with
-//	                     head_depth), torispherical (with crown_radius and
-//	                     knuckle_radius); these too one or a pair
+//	horizontal-cylinder  diameter, length (the straight part), heads: one name or
+//	                     a pair [inlet, outlet] of flat, hemispherical,
+//	                     ellipsoidal (2:1 unless head_depth is given),
+//	                     spherical-cap (with head_depth), torispherical (with
+//	                     crown_radius and knuckle_radius); these too one or a pair
 //	horizontal-ellipse   width, height, length
 //	frustum              bottom_diameter, top_diameter, height
 //	sphere               diameter
-//	surveyed             levels: depth with area, or depth with volume, from the floor up
+//	surveyed             levels: depth with area, or depth with volume, from the
+//	                     floor up
 //	nominal              volume and depth; height and length where known
 //
 // A partition stands at "at" from the inside of the inlet end (of the straight

@@ -5,8 +5,10 @@
 //
 // The other side of it, in a shell:
 //
-//	curl --data-binary @testdata/sites/rusted-handle.json http://127.0.0.1:8080/visit
-//	curl -H "Accept: text/html" --data-binary @testdata/sites/rusted-handle.json http://127.0.0.1:8080/visit
+//	cd testdata/sites
+//	curl --data-binary @rusted-handle.json http://127.0.0.1:8080/visit
+//	curl -H "Accept: text/html" --data-binary @rusted-handle.json \
+//	  http://127.0.0.1:8080/visit
 //
 // The body is the survey that sitevisit reads; the answer is its JSON, or its
 // page where Accept has text/html. Prices come from the book the service was
@@ -53,9 +55,7 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 	prices := fs.String("prices", "", "price book, a CSV `FILE`; without one nothing is priced")
 	switch err := fs.Parse(args); {
 	case errors.Is(err, flag.ErrHelp):
-		fmt.Fprintln(stdout, record.Comment(source)+"\nFlags:")
-		fs.SetOutput(stdout)
-		fs.PrintDefaults()
+		record.Manual(stdout, source, fs)
 		return 0
 	case err != nil:
 		fmt.Fprintln(stderr, "embed:", err)

@@ -35,10 +35,12 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"text/tabwriter"
 	"time"
 
 	"manway.example/manway"
 	"manway.example/manway/cost"
+	"manway.example/manway/examples/internal/fold"
 	"manway.example/manway/examples/internal/record"
 	"manway.example/manway/examples/internal/strictjson"
 	"manway.example/manway/examples/visit"
@@ -95,9 +97,7 @@ func parse(args []string, stdout, stderr io.Writer, now time.Time) (c call, code
 	err := flags.Parse(args)
 	switch {
 	case errors.Is(err, flag.ErrHelp):
-		fmt.Fprintf(stdout, "%s\nFlags:\n", record.Comment(source))
-		flags.SetOutput(stdout)
-		flags.PrintDefaults()
+		record.Manual(stdout, source, flags)
 		return c, 0
 	case err != nil:
 		fmt.Fprintln(stderr, "followup:", err)
@@ -230,10 +230,14 @@ func (c call) write(w io.Writer, rows [][]string) error {
 		_, err := fmt.Fprintln(w, "nothing to list")
 		return err
 	}
+	var b strings.Builder
+	table := tabwriter.NewWriter(&b, 0, 0, 2, ' ', 0)
 	for _, row := range rows {
-		if _, err := fmt.Fprintln(w, strings.Join(row, "  ")); err != nil {
-			return err
-		}
+		fmt.Fprintln(table, strings.TrimRight(strings.Join(row, "\t"), "\t"))
 	}
-	return nil
+	if err := table.Flush(); err != nil {
+		return err
+	}
+	_, err := io.WriteString(w, fold.Text(b.String()))
+	return err
 }

@@ -27,7 +27,7 @@ func TestRun(t *testing.T) {
 		stderr string
 	}{
 		// The offer of 16 October is unanswered for 14 days on the 30th, not the day before.
-		{"offer unanswered", []string{"-on", "2026-10-30", sites}, 0, []string{"remedy declined  2026-09-30  30  soaked-slab-metric", "pump-out due  2026-10-14  16  rusted-handle", "offer unanswered  2026-10-16  14  rusted-handle"}, ""},
+		{"offer unanswered", []string{"-on", "2026-10-30", sites}, 0, []string{"remedy declined   2026-09-30  30   soaked-slab-metric  centre slab", "pump-out due      2026-10-14  16   rusted-handle       asked", "offer unanswered  2026-10-16  14   rusted-handle       inlet lid:\n  replace-plastic"}, ""},
 		{"not yet", []string{"-on", "2026-10-29", sites}, 0, []string{"pump-out due"}, ""},
 		{"csv", []string{"-on", "2026-10-30", "-out", "csv", sites}, 0, []string{"kind,since,days,visit,what\n", "rusted-handle"}, ""},
 		{"json", []string{"-on", "2026-10-30", "-out", "json", sites}, 0, []string{`"kind":"remedy declined"`}, ""},

@@ -4,19 +4,28 @@
 // section, its handle and its guarding are worth.
 //
 //	lidcheck -shape disc -diameter "24 in" -thickness "3 in"
-//	lidcheck -shape "bevelled plug" -diameter "26 in" -bottom-diameter "24 in" -thickness "4 in" -loss "1/2 in" -fit bevel -people 2 -limit "60 lb"
-//	lidcheck -shape slab -length "30 in" -width "20 in" -thickness "4 in" -handle "state=sound; waist=7/16 in; as_made=1/2 in" -guard "opening=18 in; depth=0 in; locked=no; fastened=no"
-//	lidcheck -lift "load=44 lb; h=23 in; v=15 in; end_h=23 in; end_v=64 in; control=true; grip=fair"
+//	lidcheck -shape "bevelled plug" -diameter "26 in" \
+//	  -bottom-diameter "24 in" -thickness "4 in" -loss "1/2 in" -fit bevel \
+//	  -people 2 -limit "60 lb"
+//	lidcheck -shape slab -length "30 in" -width "20 in" -thickness "4 in" \
+//	  -handle "state=sound; waist=7/16 in; as_made=1/2 in" \
+//	  -guard "opening=18 in; depth=0 in; locked=no; fastened=no"
+//	lidcheck -lift "load=44 lb; h=23 in; v=15 in; end_h=23 in; end_v=64 in; \
+//	  control=true; grip=fair"
 //	lidcheck -in lids.csv -out csv
 //
 // A record is one lid:
 //
-//	{"id":"inlet","shape":"bevelled plug","diameter":"26 in","bottom_diameter":"24 in","thickness":"4 in","loss":"1/2 in","moisture":"soaked",
+//	{"id":"inlet","shape":"bevelled plug","diameter":"26 in",
+//	 "bottom_diameter":"24 in","thickness":"4 in","loss":"1/2 in",
+//	 "moisture":"soaked",
 //	 "recesses":[{"length":"6 in","width":"2 in","depth":"1 in","count":2}],
-//	 "seat":{"fit":"bevel","opening":"22 in"},"crew":{"people":2,"limit":"60 lb"},"bond":"40 lbf",
+//	 "seat":{"fit":"bevel","opening":"22 in"},"crew":{"people":2,
+//	 "limit":"60 lb"},"bond":"40 lbf",
 //	 "steel":{"state":"unknown"},"person":"250 lb",
 //	 "handle":{"state":"pitted","waist":"3/8 in","as_made":"1/2 in"},
-//	 "guard":{"opening":"22 in","depth":"0 in","fastened":"no","locked":"no","secondary":"no"}}
+//	 "guard":{"opening":"22 in","depth":"0 in","fastened":"no","locked":"no",
+//	 "secondary":"no"}}
 //
 // Lid. shape is disc, bevelled plug, stepped plug (with flange), slab, tapered
 // slab, stepped slab. loss is the thickness gone from it: it counts for

@@ -67,9 +67,17 @@ func textMoves(b *strings.Builder, out *output, s manway.System) {
 	if w.OnTop > 0 {
 		fmt.Fprintf(b, "On top: %s, to be cleared first\n", w.OnTop.Text(s))
 	}
-	fmt.Fprintf(b, "\n%-24s %-24s %-14s %s\n", "Way of moving it", "Force once free", "First pull", "Crew's own limit")
+	fmt.Fprintf(b, "\n%-22s  %-22s  %-10s  %s\n", "Way of moving it", "Force once free", "First pull", "Crew's own limit")
+	before := ""
 	for _, k := range m.Methods {
-		fmt.Fprintf(b, "%-24s %-24s %-14s %s\n", k.Way, span(k.Low.Text(s), k.High.Text(s)), k.FirstPull.Text(s), verdict(k, s))
+		fmt.Fprintf(b, "%-22s  %-22s  %-10s  %s\n", k.Way, span(k.Low.Text(s), k.High.Text(s)), k.FirstPull.Text(s), verdict(k, s))
+		if why := k.Crew.Reason; why != before && k.Possible != manway.No {
+			fmt.Fprintf(b, "    %s\n", why)
+			before = why
+		}
+		if k.Reason != "" {
+			fmt.Fprintf(b, "    %s\n", k.Reason)
+		}
 	}
 	if m.Pull.Known {
 		fmt.Fprintf(b, "Pulling along with both hands: %s protects 80 %% of people, %s half of them\n", m.Pull.Low.Text(s), m.Pull.High.Text(s))
@@ -92,19 +100,16 @@ func textMoves(b *strings.Builder, out *output, s manway.System) {
 // verdict is what the crew's limit says of a way.
 func verdict(k lid.Method, s manway.System) string {
 	if k.Possible == manway.No {
-		return "not as it lies: " + k.Reason
+		return "not as it lies"
 	}
-	words := k.Crew.Reason
+	limit := manway.Force(k.Crew.Capacity).Text(s)
 	switch k.Crew.Status {
 	case manway.Pass:
-		words = "within " + manway.Force(k.Crew.Capacity).Text(s)
+		return "within " + limit
 	case manway.Fail:
-		words = "ABOVE " + manway.Force(k.Crew.Capacity).Text(s)
+		return "ABOVE " + limit
 	}
-	if k.Reason != "" {
-		words += "; " + k.Reason
-	}
-	return words
+	return k.Crew.Status.String()
 }
 
 func onePerson(m *lid.Moves, s manway.System) string {
@@ -149,7 +154,7 @@ func textBending(b *strings.Builder, r lid.Bending, s manway.System) {
 }
 
 func textCheck(b *strings.Builder, c manway.Check, s manway.System) {
-	fmt.Fprintf(b, "  %-28s %s", c.Name, strings.ToUpper(c.Outcome()))
+	fmt.Fprintf(b, "  %s: %s", c.Name, strings.ToUpper(c.Outcome()))
 	if use, ok := c.Use(); ok {
 		fmt.Fprintf(b, ", use %.2f (%s of %s", use, c.Kind.Text(c.Demand, s), c.Kind.Text(c.Capacity, s))
 		if c.Kind == manway.KindMomentPerLength {
@@ -183,7 +188,7 @@ func textGuard(b *strings.Builder, out *output, s manway.System) {
 	fmt.Fprint(b, "\nGuarding, by the rules chosen; the local one governs\n")
 	for i, f := range r.Findings[:r.Rules] {
 		rule := out.rules[i]
-		fmt.Fprintf(b, "  %-18s %s: %s", f.Code, strings.ToUpper(f.Status.Asked()), rule.Wants)
+		fmt.Fprintf(b, "  %-18s  %s: %s", f.Code, strings.ToUpper(f.Status.Asked()), rule.Wants)
 		if f.Reason != "" {
 			fmt.Fprintf(b, " (%s)", f.Reason)
 		}

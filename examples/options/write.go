@@ -4,6 +4,8 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"iter"
+	"strings"
 	"text/tabwriter"
 
 	"github.com/shopspring/decimal"
@@ -45,14 +47,7 @@ func writeText(w io.Writer, in *input, out *output) error {
 	c := out.comparison
 	h := c.Horizon
 	fmt.Fprintf(w, "\nFOR THE DESK: %d years at %s %s, prices rising %s a year, unused life by %s\n\n", h.Years, h.Rate, h.Prices, h.Escalation, h.Unused)
-	table := tabwriter.NewWriter(w, 0, 0, 2, ' ', tabwriter.AlignRight)
-	fmt.Fprintf(table, "option\tcase\tlife, yr\tpaid in all\tunused\tpresent value\ta year\trepeated, a year\t\n")
-	for _, o := range c.Options {
-		for s, k := range o.Courses {
-			fmt.Fprintf(table, "%s\t%s\t%s\t%s\t%s\t%s\t%s\t%s\t\n", o.ID, cost.Scenario(s), life(k.Life), fixed(c, k.Marks[len(k.Marks)-1].Paid), fixed(c, k.UnusedLife), fixed(c, k.PresentValue), fixed(c, k.EquivalentAnnual), repeated(c, k))
-		}
-	}
-	if err := table.Flush(); err != nil {
+	if err := writeCourses(w, c); err != nil {
 		return err
 	}
 	fmt.Fprintf(w, "\nLeast present value: %s if things go well, %s as usual, %s if they go badly.\n", c.Cheapest[cost.Good], c.Cheapest[cost.Usual], c.Cheapest[cost.Bad])
@@ -67,6 +62,33 @@ func writeText(w io.Writer, in *input, out *output) error {
 	fmt.Fprintln(w, "\nSources")
 	for _, b := range c.Basis() {
 		fmt.Fprintf(w, "  %s\n", b)
+	}
+	return nil
+}
+
+// writeCourses writes what each option costs, a line each case under its name.
+func writeCourses(w io.Writer, c cost.Comparison) error {
+	var b strings.Builder
+	table := tabwriter.NewWriter(&b, 0, 0, 2, ' ', tabwriter.AlignRight)
+	fmt.Fprint(table, "case\tlife, yr\tpaid in all\tunused\tpresent value\ta year\trepeated, a year\t\n")
+	for _, o := range c.Options {
+		for s, k := range o.Courses {
+			fmt.Fprintf(table, "%s\t%s\t%s\t%s\t%s\t%s\t%s\t\n", cost.Scenario(s), life(k.Life), fixed(c, k.Marks[len(k.Marks)-1].Paid), fixed(c, k.UnusedLife), fixed(c, k.PresentValue), fixed(c, k.EquivalentAnnual), repeated(c, k))
+		}
+	}
+	if err := table.Flush(); err != nil {
+		return err
+	}
+	header, rows, _ := strings.Cut(b.String(), "\n")
+	fmt.Fprintln(w, header)
+	next, stop := iter.Pull(strings.Lines(rows))
+	defer stop()
+	for _, o := range c.Options {
+		fmt.Fprintln(w, o.ID)
+		for range o.Courses {
+			row, _ := next()
+			fmt.Fprintln(w, strings.TrimRight(row, " \n"))
+		}
 	}
 	return nil
 }

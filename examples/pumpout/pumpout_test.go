@@ -34,7 +34,7 @@ func TestMessage(t *testing.T) {
 		if code != 0 || errs != "" {
 			t.Fatalf("%v: exit %d, %s", args, code, errs)
 		}
-		lines := strings.Split(out, "\n")
+		lines := strings.Split(strings.ReplaceAll(out, "\n  ", " "), "\n") // as before they were broken
 		for i, head := range []string{"Lids: ", "Pump: ", "Hose: ", "D", "Truck: "} {
 			if !strings.HasPrefix(lines[i], head) {
 				t.Errorf("%v: line %d is %q, want %q", args, i+1, lines[i], head)

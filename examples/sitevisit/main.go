@@ -4,11 +4,11 @@
 // float, what is wrong, and what each way of putting it right costs.
 //
 //	sitevisit survey.json                          the answer as text
-//	sitevisit -out html -o visit.html survey.json  one page that prints and reads on a phone
-//	sitevisit -out json survey.json                every figure, its unit in its key
-//	sitevisit -only crew survey.json               five lines for the crew's phone
+//	sitevisit -out html -o visit.html survey.json  one page, for paper and phone
+//	sitevisit -out json survey.json                every figure with its unit
+//	sitevisit -only crew survey.json               five lines for a phone
 //	sitevisit - <survey.json                       from standard input
-//	sitevisit -blank >survey.json                  an empty survey that says what its fields are
+//	sitevisit -blank >survey.json                  an empty survey, explained
 //	sitevisit -schema >survey.schema.json          its JSON Schema, for an editor
 //
 // The survey is one JSON object; see package examples/visit for its fields.
@@ -95,10 +95,7 @@ func parse(args []string, stdout, stderr io.Writer) (c call, code int) {
 		fmt.Fprint(stdout, visit.Schema)
 		return c, 0
 	case errors.Is(err, flag.ErrHelp):
-		fmt.Fprintln(stdout, record.Comment(source))
-		fmt.Fprintln(stdout, "Flags:")
-		fs.SetOutput(stdout)
-		fs.PrintDefaults()
+		record.Manual(stdout, source, fs)
 		return c, 0
 	case err != nil:
 		fmt.Fprintln(stderr, "sitevisit:", err)

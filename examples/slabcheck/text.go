@@ -79,14 +79,14 @@ func textSupports(b *strings.Builder, in *input, out *output) {
 	parts := []string{}
 	for i, name := range [4]string{"edge y=0", "edge x=length", "edge y=width", "edge x=0"} {
 		if f := out.reactions.Edges[i]; f != 0 {
-			parts = append(parts, name+" "+force(f, s))
+			parts = append(parts, name+": "+force(f, s))
 		}
 	}
 	for i, f := range out.reactions.Lines {
-		parts = append(parts, fmt.Sprintf("line %d %s", i, force(f, s)))
+		parts = append(parts, fmt.Sprintf("line %d: %s", i, force(f, s)))
 	}
 	for i, f := range out.reactions.Points {
-		parts = append(parts, fmt.Sprintf("support %d %s", i, force(f, s)))
+		parts = append(parts, fmt.Sprintf("support %d: %s", i, force(f, s)))
 	}
 	fmt.Fprintf(b, "Supports: %s\n", strings.Join(parts, ", "))
 	if u := out.uplift; u.Length > 0 {

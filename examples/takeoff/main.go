@@ -1,20 +1,26 @@
 // Takeoff turns the scope of a remedy or a pump-out into lines to buy, with
 // waste and whole packs, and prices them from your own price book.
 //
-//	takeoff -scope "dig-hand 7.2 LH; concrete 3 FTQ; sealant-strip 7.1 FOT" -prices testdata/prices/example.csv
-//	takeoff -gallons "1,250 gal" -covers "8 in;26 in" -hose "140 ft" -filters 1 -prices testdata/prices/example.csv
-//	takeoff -in jobs.jsonl -prices testdata/prices/example.csv -local testdata/prices/local.csv -out csv
+//	takeoff -scope "dig-hand 7.2 LH; concrete 3 FTQ; sealant-strip 7.1 FOT" \
+//	  -prices testdata/prices/example.csv
+//	takeoff -gallons "1,250 gal" -covers "8 in;26 in" -hose "140 ft" \
+//	  -filters 1 -prices testdata/prices/example.csv
+//	takeoff -in jobs.jsonl -prices testdata/prices/example.csv \
+//	  -local testdata/prices/local.csv -out csv
 //
 // A record is one job:
 //
 //	{"id":"j1","title":"outside collar","on":"2026-11-25",
-//	 "scope":[{"code":"dig-hand","quantity":7.2,"unit":"LH","crew":2,"from":"1.5 yd3 dug"},
-//	          {"code":"gravel","quantity":0.5,"unit":"YDQ"}],
+//	 "scope":[{"code":"dig-hand","quantity":7.2,"unit":"LH","crew":2,
+//	 "from":"1.5 yd3 dug"},
+//	 {"code":"gravel","quantity":0.5,"unit":"YDQ"}],
 //	 "tasks":[{"name":"patch","quantity":12,"unit":"FTK","crew":1}],
-//	 "pump_out":{"gallons":"1,250 gal","covers":["8 in"],"hose":"140 ft","filters":1,"crust":true},
+//	 "pump_out":{"gallons":"1,250 gal","covers":["8 in"],"hose":"140 ft",
+//	 "filters":1,"crust":true},
 //	 "ranges":[{"code":"dig-hand","quantity":{"low":6,"likely":7.2,"high":12}}],
 //	 "terms":{"overhead_percent":"12","profit_percent":"20","profit_as":"margin",
-//	          "taxes":[{"class":"material","percent":"6.5","at":"on-purchase","rounding":"half-up"}]}}
+//	 "taxes":[{"class":"material","percent":"6.5","at":"on-purchase",
+//	 "rounding":"half-up"}]}}
 //
 // Quantities of the scope are net. Units are codes of UN/CEFACT Recommendation
 // 20: EA, FOT, FTK, FTQ, YDQ, INQ, GLL, LBR, LH (labour hour), HUR, DAY. What a

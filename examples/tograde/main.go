@@ -3,18 +3,27 @@
 // dig, what leaks through an open joint, and, where its condition was looked at,
 // what is wrong and which remedies there are.
 //
-//	tograde -cover "26 in" -reveal "2 in" -port "24 in" -ring "code=r24x6; height=6 in; bore=24 in; outside=30 in" -ring "code=r24x4; height=4 in; bore=24 in; outside=30 in; count=2" -lid "fits=24 in; stands=3 in; mass=60 lb"
-//	tograde -cover "26 in" -outside "30 in" -seen "joint_sealed=no; roots=yes; joint_gap=1/2 in; fastened=no; guard=no"
+//	tograde -cover "26 in" -reveal "2 in" -port "24 in" \
+//	  -ring "code=r24x6; height=6 in; bore=24 in; outside=30 in" \
+//	  -ring "code=r24x4; height=4 in; bore=24 in; outside=30 in; count=2" \
+//	  -lid "fits=24 in; stands=3 in; mass=60 lb"
+//	tograde -cover "26 in" -outside "30 in" \
+//	  -seen "joint_sealed=no; roots=yes; joint_gap=1/2 in; fastened=no; guard=no"
 //	tograde -in accesses.jsonl -out csv
-//	tograde -cover "26 in" -port "24 in" -ring "height=12 in; bore=24 in; outside=30 in" -out svg -o pit.svg
+//	tograde -cover "26 in" -port "24 in" \
+//	  -ring "height=12 in; bore=24 in; outside=30 in" -out svg -o pit.svg
 //
 // A record is one access:
 //
-//	{"id":"a1","cover":"26 in","slope":"4 deg","reveal":"2 in","settlement":"1/2 in","roof":"4 in","port":"24 in",
-//	 "rings":[{"code":"r24x6","height":"6 in","bore":"24 in","outside":"30 in","count":6,"cost":4200}],
-//	 "lids":[{"code":"c24","fits":"24 in","stands":"3 in","mass":"60 lb","cost":9900}],
+//	{"id":"a1","cover":"26 in","slope":"4 deg","reveal":"2 in",
+//	 "settlement":"1/2 in","roof":"4 in","port":"24 in",
+//	 "rings":[{"code":"r24x6","height":"6 in","bore":"24 in","outside":"30 in",
+//	 "count":6,"cost":4200}],
+//	 "lids":[{"code":"c24","fits":"24 in","stands":"3 in","mass":"60 lb",
+//	 "cost":9900}],
 //	 "groundwater":"unknown","soil_type":"C","earth":"loam",
-//	 "seen":{"joint_sealed":"no","roots":"yes","joint_gap":"1/2 in","fastened":"no"},
+//	 "seen":{"joint_sealed":"no","roots":"yes","joint_gap":"1/2 in",
+//	 "fastened":"no"},
 //	 "site":{"standing":2,"standing_mass":"220 lb","liquid":"700 gal"}}
 //
 // Height. cover is straight down from grade to the roof at the middle of the
@@ -53,10 +62,10 @@
 // joint, or seen.joint_gap, is reckoned as a leak, against design_flow.
 //
 // tie ("corners=30 ft; from_a=18 ft; from_b=24 ft 3 in; tape=2 in") gives the
-// place from two corners of the house; hose ("along=90 ft; bottom=8 ft; inlet=4 ft")
-// the hose and the lift to the truck; surface (turf, bare soil, loose gravel,
-// pavers, rooted bed, asphalt, concrete slab, deck) what lies over a cover that
-// is buried cover_down below grade.
+// place from two corners of the house; hose ("along=90 ft; bottom=8 ft; inlet=4
+// ft") the hose and the lift to the truck; surface (turf, bare soil, loose
+// gravel, pavers, rooted bed, asphalt, concrete slab, deck) what lies over a
+// cover that is buried cover_down below grade.
 //
 // Exit 0 means that every record was computed, never that an access is safe.
 package main

@@ -35,6 +35,8 @@
 // @, a tab or a carriage return gets an apostrophe in front, so that no
 // spreadsheet takes it for a formula.
 //
+// Text is for people: its lines are broken at blanks for a terminal of 80 columns.
+//
 // Records are computed on all cores, written in their order, and never held in
 // memory all at once. Long work tells on standard error how far it is, every two
 // seconds where a person watches, every minute in a log, and ends with a summary.

@@ -8,11 +8,13 @@ import (
 	"strings"
 
 	"manway.example/manway"
+	"manway.example/manway/examples/internal/fold"
 	"manway.example/manway/examples/internal/strictjson"
 )
 
 // manual writes what -h shows.
-func (c *Command[In, Out]) manual(w io.Writer) {
+func (c *Command[In, Out]) manual(to io.Writer) {
+	w := &strings.Builder{}
 	var base In
 	fs := c.flags(&base, new(options))
 	fmt.Fprintf(w, "%s\n\nUse:\n  %s FLAGS                one record, described by flags\n  %s -in FILE [FLAGS]     every record of a file, - for standard input\n",
@@ -27,17 +29,27 @@ func (c *Command[In, Out]) manual(w io.Writer) {
 	for _, name := range shared {
 		describe(w, fs.Lookup(name))
 	}
-	wrap(w, "Fields of a record in JSON, columns in CSV:", strictjson.Names(typeOf[In]()))
+	fmt.Fprintf(w, "\nFields of a record in JSON, columns in CSV:\n  %s\n", strings.Join(strictjson.Names(typeOf[In]()), " "))
 	if c.Rows != nil {
-		wrap(w, "Columns of -out csv:", append(slices.Clone(c.Columns), "errors"))
+		fmt.Fprintf(w, "\nColumns of -out csv:\n  %s errors\n", strings.Join(c.Columns, " "))
 	}
 	fmt.Fprint(w, `
-Lengths and other quantities carry their unit: "8 ft 4 1/2 in", "2.55 m". In CSV the
-unit may stand in the header, length_in, and the cells are bare numbers then.
+Lengths and other quantities carry their unit: "8 ft 4 1/2 in", "2.55 m". In CSV
+the unit may stand in the header, length_in; the cells are bare numbers then.
 
 Exit: 0 every record was computed, 1 some were refused and the others written,
 2 the call was wrong and nothing was written.
 `)
+	_, _ = io.WriteString(to, fold.Text(w.String())) // there is nobody left to tell
+}
+
+// Manual writes what -h shows of a program that is no [Command]: its package
+// comment and its flags.
+func Manual(to io.Writer, source string, fs *flag.FlagSet) {
+	w := &strings.Builder{}
+	fmt.Fprintf(w, "%s\nFlags:\n", Comment(source))
+	fs.VisitAll(func(f *flag.Flag) { describe(w, f) })
+	_, _ = io.WriteString(to, fold.Text(w.String()))
 }
 
 // describe writes one flag with its default, unless that is nothing.
@@ -67,22 +79,4 @@ func plainDefault(d string) string {
 		}
 	}
 	return d
-}
-
-// wrap writes words under a title in lines of up to 80 characters.
-func wrap(w io.Writer, title string, words []string) {
-	fmt.Fprintf(w, "\n%s\n", title)
-	width := 80
-	for _, word := range words {
-		if width+1+len(word) > 78 {
-			if width < 80 {
-				fmt.Fprintln(w)
-			}
-			fmt.Fprint(w, " ")
-			width = 1
-		}
-		fmt.Fprint(w, " ", word)
-		width += 1 + len(word)
-	}
-	fmt.Fprintln(w)
 }

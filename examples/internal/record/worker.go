@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"slices"
 
+	"manway.example/manway/examples/internal/fold"
 	"manway.example/manway/examples/internal/strictjson"
 )
 
@@ -179,6 +180,7 @@ func (w *worker[In, Out]) write(out *Out) strictjson.Faults {
 		w.out, err = w.row.end()
 	case "text":
 		err = w.c.Text(w, &w.in, out)
+		w.fold(from)
 	default:
 		err = w.c.Documents[format](w, &w.in, out)
 	}
@@ -187,6 +189,11 @@ func (w *worker[In, Out]) write(out *Out) strictjson.Faults {
 		return strictjson.FaultsOf(err, "", "the result")
 	}
 	return nil
+}
+
+// fold breaks the lines of the text that was written from a place on.
+func (w *worker[In, Out]) fold(from int) {
+	w.out = append(w.out[:from], fold.Text(string(w.out[from:]))...)
 }
 
 func (w *worker[In, Out]) writeJSON(out *Out) (err error) {
@@ -237,9 +244,11 @@ func (w *worker[In, Out]) refuse(id string, faults strictjson.Faults) {
 		if id = oneLine(id); id == "" {
 			id = "no id"
 		}
+		from := len(w.out)
 		for _, f := range faults {
 			w.out = fmt.Appendf(w.out, "%s: refused: %s\n", id, f.Error())
 		}
+		w.fold(from)
 	}
 }
 

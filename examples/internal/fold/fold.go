@@ -1,0 +1,111 @@
+// Package fold breaks the lines of a text at blanks, for a terminal of 80
+// columns. What is broken off stands further in than the line's own start: under
+// the last column of a table, under the words of a list item, else two columns
+// in, so that labels and marks stand out at the left.
+package fold
+
+import (
+	"regexp"
+	"strings"
+	"unicode"
+)
+
+const (
+	Width     = 80 // columns of a terminal
+	leastWide = 28 // columns that the last one of a table must have left to be kept
+)
+
+// Text breaks every line that is wider than [Width]. A word that is wider, such
+// as a path, stands on a line of its own.
+func Text(text string) string {
+	if len(text) <= Width {
+		return text
+	}
+	var b strings.Builder
+	for line := range strings.Lines(text) {
+		words, ended := strings.CutSuffix(line, "\n")
+		b.WriteString(Line(words, under(words)))
+		if ended {
+			b.WriteByte('\n')
+		}
+	}
+	return b.String()
+}
+
+// Line breaks one line, and sets what follows in by hang columns.
+func Line(line string, hang int) string {
+	if len(line) <= Width {
+		return line
+	}
+	var b strings.Builder
+	rest := []rune(line)
+	for len(rest) > Width {
+		at := breakAt(rest)
+		next := []rune(strings.TrimLeft(string(rest[at:]), " "))
+		if len(next) == 0 {
+			break
+		}
+		b.WriteString(strings.TrimRight(string(rest[:at]), " ") + "\n")
+		rest = append([]rune(strings.Repeat(" ", hang)), next...)
+	}
+	b.WriteString(string(rest))
+	return b.String()
+}
+
+// breakAt is the blank at which a line is broken. Of those within the width it is
+// the last one, but sooner one that ends a clause near the width, and sooner one
+// that parts no figure from its unit unless that leaves half of the line empty.
+// Where there is none it is the first one beyond.
+func breakAt(line []rune) int {
+	last, whole, clause := 0, 0, 0
+	for i := 1; i < len(line) && (i <= Width || last == 0); i++ {
+		if line[i] != ' ' || line[i-1] == ' ' {
+			continue
+		}
+		last = i
+		if !holds(line[:i], line[i+1:]) {
+			whole = i
+		}
+		if line[i-1] == ',' || line[i-1] == ';' {
+			clause = i
+		}
+	}
+	switch {
+	case clause > Width-leastWide/2:
+		return clause
+	case whole > Width/2:
+		return whole
+	case last > 0:
+		return last
+	}
+	return len(line)
+}
+
+// holds reports whether two words belong together: a figure and its unit or its
+// fraction, two words of a unit, an equals sign and what it gives.
+func holds(before, after []rune) bool {
+	switch a := before[len(before)-1]; {
+	case a == '=':
+		return true
+	case '0' <= a && a <= '9':
+		return len(after) > 0 && (after[0] == '%' || unicode.IsLetter(after[0]) || unicode.IsDigit(after[0]))
+	}
+	next, _, _ := strings.Cut(string(after[:min(len(after), 6)]), " ")
+	return strings.HasPrefix(next, "ft/ft") || strings.HasPrefix(next, "m/m")
+}
+
+var (
+	mark   = regexp.MustCompile(`^ *(?:[-*!?>]|\d{1,2}\.|\(\d{1,2}\)) +`)
+	column = regexp.MustCompile(`^.*\S {2,}`)
+)
+
+// under is the column under which what is broken off a line stands.
+func under(line string) int {
+	if table := len([]rune(column.FindString(line))); 0 < table && table <= Width-leastWide {
+		return table
+	}
+	if item := mark.FindString(line); item != "" {
+		return len(item)
+	}
+	return len(line) - len(strings.TrimLeft(line, " ")) + 2
+}
