@@ -145,7 +145,7 @@ func unsoundCover(c Condition, _ Site) string {
 }
 
 func heavyCover(c Condition, _ Site) string {
-	if c.CoverMass > 0 && c.CrewLimit > 0 && c.CoverMass > c.CrewLimit*(1+1e-9) {
+	if c.aboveCrew() {
 		return "a handle does not make the lid lighter: it is above what the crew may move"
 	}
 	return ""

@@ -77,6 +77,12 @@ func (c Condition) Validate() error {
 	return faults.Err()
 }
 
+// aboveCrew reports whether the cover is more than the crew may move, where both
+// are known.
+func (c Condition) aboveCrew() bool {
+	return c.CrewLimit > 0 && c.CoverMass > c.CrewLimit*(1+1e-9)
+}
+
 // answered is one question of a condition, what is judged by it, and whether it
 // was answered.
 type answered struct {

@@ -92,3 +92,19 @@ func TestUncoverByDepth(t *testing.T) {
 		}
 	}
 }
+
+// Two tapes that fall short of each other by what both may be off still meet, on
+// the line of the corners, and no shorter ones do; nor two that differ by more than
+// the corners and both tapes.
+func TestTapesThatJustMeet(t *testing.T) {
+	const hair = 1e-6
+	for _, c := range []struct {
+		a, b  float64 // feet
+		meets bool
+	}{{10, 19 + hair, true}, {10, 19 - hair, false}, {45, 14 - hair, false}, {45, 14 + hair, true}, {14 + hair, 45, true}, {14 - hair, 45, false}} {
+		p, err := Tie{Corners: 30 * manway.Foot, FromA: manway.Length(c.a) * manway.Foot, FromB: manway.Length(c.b) * manway.Foot, Tape: 6 * manway.Inch}.Position()
+		if c.meets != (err == nil) || err == nil && (p.Out != 0 || p.OffKnown) {
+			t.Errorf("%v and %v ft over 30: %+v, %v", c.a, c.b, p, err)
+		}
+	}
+}

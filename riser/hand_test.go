@@ -101,12 +101,35 @@ func TestPressIsCounted(t *testing.T) {
 }
 
 // The working of a pit names the formula of its own shape: the frustum of a cone
-// where it is round, the prismoid where it is not.
+// where it is round, the prismoid where it is not, those of sloping ground where
+// its sides reach it, and of a shored pit the ones of level ground.
 func TestPitWorkingIsOfItsShape(t *testing.T) {
-	for width, want := range map[manway.Length]string{0: "pi h/3", 3 * manway.Foot: "a b"} {
-		d := must(DigOf(Pit{Length: 30 * manway.Inch, Width: width, Working: manway.Foot, Depth: 2 * manway.Foot}))
-		if got := d.Working(manway.US)[0].Formula; !strings.Contains(got, want) {
-			t.Errorf("a pit %v wide: %q, want %q in it", width, got, want)
+	for _, c := range []struct {
+		width  manway.Length
+		ground manway.Angle
+		shored bool
+		want   string
+	}{
+		{0, 0, false, "pi h/3 (R"}, {3 * manway.Foot, 0, false, "h [a b"}, {0, manway.Degree, false, "pi/3 s^2 H^3"}, {3 * manway.Foot, manway.Degree, false, "prismoids"},
+		{0, manway.Degree, true, "pi h/3 (R"}, {3 * manway.Foot, manway.Degree, true, "h [a b"}, {0, 0, true, "pi h/3 (R"},
+	} {
+		d := must(DigOf(Pit{Length: 30 * manway.Inch, Width: c.width, Working: manway.Foot, Depth: 2 * manway.Foot, Ground: c.ground, Shored: c.shored}))
+		if got := d.Working(manway.US)[0].Formula; !strings.HasPrefix(got, c.want) {
+			t.Errorf("a pit %v wide in ground of %v, shored %v: %q, want %q", c.width, c.ground, c.shored, got, c.want)
+		}
+	}
+}
+
+// The scope says of the pit what a digger measures: 54 in at the bottom, 54 + 2 x
+// 27 in at grade, 18 in deep.
+func TestPitOfTheScopeIsMeasured(t *testing.T) {
+	s := measured()
+	s.Pit.Shored = false
+	for _, r := range must(Remedies(worn(), s)) {
+		for _, i := range r.Scope {
+			if want := "pit 4 ft 6 in at the bottom, 9 ft at grade, 1 ft 6 in deep: "; i.Code == "dig-hand" && !strings.HasPrefix(i.Working, want) {
+				t.Errorf("%s: %q", r.Kind, i.Working)
+			}
 		}
 	}
 }

@@ -244,11 +244,16 @@ func (j Joint) Cement(depth manway.Length, fromOutside bool, p Pack) (PackNeed, 
 	if len(faults) > 0 {
 		return PackNeed{}, faults
 	}
+	return p.For(j.plug(depth, fromOutside))
+}
+
+// plug is the volume that fills the joint to a depth from one edge.
+func (j Joint) plug(depth manway.Length, fromOutside bool) manway.Volume {
 	across := j.Inside + depth
 	if fromOutside {
 		across = j.Outside - depth
 	}
-	return p.For(j.round(across).Times(depth).Times(j.Closed))
+	return j.round(across).Times(depth).Times(j.Closed)
 }
 
 // Validate returns the faults of p.

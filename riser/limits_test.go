@@ -243,6 +243,8 @@ func TestLimitsOfCondition(t *testing.T) {
 		limit.Between("Thickness", manway.Inch/2, 2*manway.Foot).In("Thickness.Length"),
 		limit.Between("CrackWidth", 0, 2*manway.Inch).In("CrackWidth.Length"),
 		limit.Between("Settled", 0, 3*manway.Foot).In("Settled.Length"))
+	c.Thickness = manway.Reading{}
+	limit.Check(t, c, findRefused, limit.Between("SpallDepth", 0, 2*manway.Foot).In("SpallDepth.Length"))
 	c.Thickness = manway.Read(3 * manway.Inch)
 	limit.Check(t, c, findRefused, limit.AtMost("SpallDepth", 3*manway.Inch).In("SpallDepth.Length"))
 	limit.Refuses(t, c, findRefused, "CoverPresent", func(c *Condition) { c.Missing, c.CoverPresent = manway.Yes, manway.Yes })

@@ -1,6 +1,8 @@
 package riser
 
 import (
+	"errors"
+	"slices"
 	"testing"
 
 	"manway.example/manway"
@@ -39,5 +41,39 @@ func TestPitTakesSoilOffTheTank(t *testing.T) {
 	}
 	if _, err := d.While(nil, tank.FloatCase{}, tank.WallCase{}); err == nil {
 		t.Error("no tank was accepted")
+	}
+}
+
+// A pit that takes more soil than lies on the tank is refused by the field that
+// says so, a fault of the tank's own case is named once, and so is one of the
+// walls.
+func TestPitFailsWithItsCases(t *testing.T) {
+	box, err := tank.New(tank.Spec{Shape: tank.Box{Length: 8 * manway.Foot, Width: 4 * manway.Foot, Height: 5 * manway.Foot},
+		Wall: 3 * manway.Inch, Roof: 4 * manway.Inch, Floor: 4 * manway.Inch})
+	if err != nil {
+		t.Fatal(err)
+	}
+	small := must(DigOf(Pit{Length: 30 * manway.Inch, Depth: manway.Foot}))
+	wide := must(DigOf(Pit{Length: 30 * manway.Foot, Depth: 10 * manway.Foot}))
+	for _, c := range []struct {
+		dig    Dig
+		cover  manway.Length
+		wall   manway.Length
+		fields []string
+	}{
+		{small, manway.Foot, manway.Foot, nil}, {wide, manway.Foot, manway.Foot, []string{"Float.Dug"}},
+		{small, -manway.Foot, manway.Foot, []string{"Float.Cover"}}, {small, manway.Foot, -manway.Foot, []string{"Wall.Cover"}},
+		{wide, -manway.Foot, -manway.Foot, []string{"Float.Cover", "Wall.Cover"}},
+	} {
+		_, err := c.dig.While(&box, tank.FloatCase{Cover: c.cover}, tank.WallCase{Cover: c.wall})
+		var faults manway.InputErrors
+		errors.As(err, &faults)
+		var got []string
+		for _, f := range faults {
+			got = append(got, f.Field)
+		}
+		if !slices.Equal(got, c.fields) {
+			t.Errorf("cover %v and %v: %v, want %v", c.cover, c.wall, got, c.fields)
+		}
 	}
 }

@@ -37,3 +37,26 @@ func TestReachAtTheRoof(t *testing.T) {
 		t.Errorf("16 in are made up, and the working is %v", w)
 	}
 }
+
+// Each step of the working by hand: a riser of 800 mm on ground of 10 degrees has
+// its uphill edge 400 tan 10 = 70.5 mm up, and 400 + 50 + 60 + 20 mm of cover,
+// raised grade, reveal and settlement make 600.5 mm with it, less 80 mm of cover on
+// top. Downhill the edge is below the middle.
+func TestReachWorkingByHand(t *testing.T) {
+	for _, c := range []struct {
+		from   Edge
+		values [3]string
+	}{{Uphill, [3]string{"70.5 mm", "600.5 mm", "520.5 mm"}}, {Centre, [3]string{"0 mm", "530 mm", "450 mm"}}, {Downhill, [3]string{"-70.5 mm", "459.5 mm", "379.5 mm"}}} {
+		a := Access{Cover: 0.4, Slope: 10 * manway.Degree, Span: 0.8, From: c.from, GradeRise: 0.05, Reveal: 0.06, Settlement: 0.02, CoverThickness: 0.08}
+		for i, step := range must(ReachOf(a)).Working(manway.SI) {
+			var got, want manway.Length
+			if err := got.UnmarshalText([]byte(step.Value)); err != nil {
+				t.Fatal(err)
+			}
+			if err := want.UnmarshalText([]byte(c.values[i])); err != nil {
+				t.Fatal(err)
+			}
+			near(t, c.from.String()+", "+step.Symbol, got.In(manway.Millimetre), want.In(manway.Millimetre), 0.51)
+		}
+	}
+}

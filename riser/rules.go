@@ -119,7 +119,7 @@ func (f *finder) fastening() {
 // cover: can it be lifted.
 func (f *finder) cover() {
 	c := f.c
-	if c.CoverMass > 0 && c.CrewLimit > 0 && c.CoverMass > c.CrewLimit*(1+1e-9) {
+	if c.aboveCrew() {
 		f.add(CoverTooHeavy, Plan, "the lid of "+c.CoverMass.Text(c.Units)+" is above the "+c.CrewLimit.Text(c.Units)+" that this crew may move: it will not be opened", practice("the crew's own limit"))
 	}
 	if c.Handle != lid.HandleUnknown && c.Handle != lid.HandleSound {

@@ -240,9 +240,7 @@ func (b *scoper) patching() (work float64) {
 	}
 	if j, ok := b.s.joint(); ok {
 		depth := min(j.Wall(), plugDepth)
-		if need, err := j.Cement(depth, false, MixBag(manway.Pound*80)); err == nil {
-			b.add("cement-plug", need.Volume.In(manway.CubicFoot), "pi x ("+j.Inside.Text(b.s.Units)+" + "+depth.Text(b.s.Units)+") x "+depth.Text(b.s.Units)+" x "+j.Closed.Text(b.s.Units), manway.Citation{Source: statics, Place: "volume of the joint"})
-		}
+		b.add("cement-plug", j.plug(depth, false).In(manway.CubicFoot), "pi x ("+j.Inside.Text(b.s.Units)+" + "+depth.Text(b.s.Units)+") x "+depth.Text(b.s.Units)+" x "+j.Closed.Text(b.s.Units), manway.Citation{Source: statics, Place: "volume of the joint"})
 		b.labour("clean-joint", j.InsideLength().In(manway.Foot), "ft of joint")
 		b.labour("seal-joint", j.InsideLength().In(manway.Foot), "ft of joint")
 	} else {

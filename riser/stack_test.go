@@ -1,6 +1,7 @@
 package riser
 
 import (
+	"math"
 	"math/rand/v2"
 	"slices"
 	"strconv"
@@ -42,6 +43,13 @@ func everyStack(rings []Ring, need Need) []Stack {
 		}
 	}
 	walk = func(i int, picks []pick, cut bool) {
+		high := manway.Length(0)
+		for _, p := range picks {
+			high += manway.Length(p.full)*(rings[p.ring].Height+need.Joint) + p.cut
+		}
+		if high > need.Gap+need.Above+1e-7 {
+			return
+		}
 		if i == len(rings) {
 			finish(slices.Clone(picks))
 			return
@@ -163,9 +171,41 @@ func TestStackAgainstEverything(t *testing.T) {
 			feasible++
 		}
 		nearest += len(got.Nearest)
+		if len(want) == 0 && len(rings) < 4 {
+			nearestStacks(t, trial, rings, need, got.Nearest)
+		}
 	}
 	if feasible < 100 || nearest < 100 {
 		t.Errorf("only %d stocks had a stack and %d a nearest: the trials prove little", feasible, nearest)
+	}
+}
+
+// nearestStacks compares the nearest stacks of a height that none makes with those
+// of all that are up to a foot and a half off.
+func nearestStacks(t *testing.T, trial int, rings []Ring, need Need, got []Stack) {
+	t.Helper()
+	need.Below, need.Above = need.Gap, 18*manway.Inch
+	below, above := math.Inf(-1), math.Inf(1)
+	for _, s := range everyStack(rings, need) {
+		if off := float64(s.Off); off < 0 {
+			below = max(below, off)
+		} else {
+			above = min(above, off)
+		}
+	}
+	for _, s := range got {
+		if off := float64(s.Off); !(off < 0 && math.Abs(off-below) < 1e-6) && !(off > 0 && math.Abs(off-above) < 1e-6) {
+			t.Fatalf("trial %d: the nearest is %v off, should be %v or %v\n%+v\n%+v", trial, s.Off, below, above, rings, need)
+		}
+	}
+	want := 0
+	for _, off := range []float64{below, above} {
+		if !math.IsInf(off, 0) {
+			want++
+		}
+	}
+	if len(got) != want {
+		t.Fatalf("trial %d: %d nearest, there are %v below and %v above\n%+v\n%+v", trial, len(got), below, above, rings, need)
 	}
 }
 
