@@ -37,6 +37,7 @@ const (
 	AssumedCover
 	AssumedYearRound
 	AssumedDullConcrete
+	AssumedLightConcrete
 	endOfAssumptions
 )
 
@@ -61,6 +62,7 @@ var assumptions = [...]Assumption{
 	{"cover", "steel cover of the usual depth", "cover depth where a bar shows"},
 	{"year-round", "residence all year", "months of the year that the house is lived in"},
 	{"dull-concrete", "concrete that sounds dull, 0.4 in (10 mm) of its face not counted", "the sound of a hammer, the depth a screwdriver goes in, or the thickness at a worn and a protected place"},
+	{"light-concrete", "concrete of 135 lb/ft3 (2,160 kg/m3) where its weight holds down, the least of normal weight", "the weight of the lid on a scale, or the maker's weight of the tank"},
 }
 
 // List is every assumption of the set.

@@ -6,15 +6,18 @@ import "math"
 // concrete of which nothing is known.
 type Concrete struct {
 	Strength Pressure `json:"strength"` // specified compressive strength f'c, 1,000 to 15,000 psi; 0: not known, 2,500 psi is taken
-	Density  Density  `json:"density"`  // with its steel, 90 to 200 lb/ft3; 0: not known, 150 lb/ft3 is taken
+	Density  Density  `json:"density"`  // with its steel, 90 to 200 lb/ft3; 0: not known, 150 lb/ft3 is taken, 135 where its weight holds down
 }
 
 // Values that are taken where the concrete is not known. 2,500 psi is the least
 // f'c of structural concrete in ACI 318-19 Table 19.2.1.1; 150 lb/ft3 is the
-// usual weight of reinforced concrete (culvert manuals; ASCE 7 commentary).
+// usual weight of reinforced concrete (culvert manuals; ASCE 7 commentary);
+// concrete of normal weight has 135 to 155 lb/ft3 in the definitions of AASHTO
+// LRFD 5.2 (to 2015).
 const (
 	LeastConcreteStrength Pressure = 2500 * PSI
 	UsualConcreteDensity  Density  = 150 * PoundPerCubicFoot
+	LightConcreteDensity  Density  = 135 * PoundPerCubicFoot
 )
 
 // Filled is c with what is not known replaced by the values above, and the
@@ -28,6 +31,16 @@ func (c Concrete) Filled() (Concrete, Assumptions) {
 		c.Density, made = UsualConcreteDensity, made|AssumedConcreteDensity
 	}
 	return c, made
+}
+
+// AsBallast is c with a density that is not known taken at the light end of
+// normal weight, for concrete whose weight holds something down.
+func (c Concrete) AsBallast() (Concrete, Assumptions) {
+	if c.Density != 0 {
+		return c, 0
+	}
+	c.Density = LightConcreteDensity
+	return c, AssumedLightConcrete
 }
 
 // Validate returns the faults of c.

@@ -84,7 +84,7 @@ func TestTakenValues(t *testing.T) {
 		{"a wheel of a pickup, lbf", PickupWheel.Load.In(PoundForce), 2000}, {"long, in", PickupWheel.Length.In(Inch), 8}, {"wide, in", PickupWheel.Width.In(Inch), 8}, {"gauge, in", PickupWheel.Gauge.In(Inch), 66},
 		{"a wheel of a truck, lbf", TruckWheel.Load.In(PoundForce), 16000}, {"long, in", TruckWheel.Length.In(Inch), 10}, {"wide, in", TruckWheel.Width.In(Inch), 20}, {"gauge, ft", TruckWheel.Gauge.In(Foot), 6},
 		{"a person, lb", UsualPerson.In(Pound), 300}, {"water, lb/ft3", WaterDensity.In(PoundPerCubicFoot), 62.4},
-		{"f'c, psi", LeastConcreteStrength.In(PSI), 2500}, {"concrete, lb/ft3", UsualConcreteDensity.In(PoundPerCubicFoot), 150}, {"fy, psi", UsualSteelYield.In(PSI), 40000},
+		{"f'c, psi", LeastConcreteStrength.In(PSI), 2500}, {"concrete, lb/ft3", UsualConcreteDensity.In(PoundPerCubicFoot), 150}, {"as ballast", LightConcreteDensity.In(PoundPerCubicFoot), 135}, {"fy, psi", UsualSteelYield.In(PSI), 40000},
 		{"heavy soil, lb/ft3", HeavySoilMoist.In(PoundPerCubicFoot), 120}, {"saturated", HeavySoilSaturated.In(PoundPerCubicFoot), 130},
 		{"light soil", LightSoil.In(PoundPerCubicFoot), 100}, {"friction, deg", LooseSoilFriction.In(Degree), 28},
 	} {
@@ -100,6 +100,12 @@ func TestTakenValues(t *testing.T) {
 	}
 	if c, made := (Concrete{Strength: 3000 * PSI, Density: 2000}).Filled(); c.Strength != 3000*PSI || c.Density != 2000 || made != 0 {
 		t.Errorf("known concrete became %v with %v", c, made.List())
+	}
+	if c, made := (Concrete{Density: 2000}).AsBallast(); c.Density != 2000 || made != 0 {
+		t.Errorf("known concrete became %v with %v", c, made.List())
+	}
+	if c, made := (Concrete{}).AsBallast(); c.Density != LightConcreteDensity || made != AssumedLightConcrete {
+		t.Errorf("unknown concrete became %v with %v", c, made.List())
 	}
 	for _, c := range []struct {
 		in            Soil

@@ -28,7 +28,7 @@ func ExampleDig_While() {
 	fmt.Printf("held down by %.0f lbf before, %.0f lbf with the pit open\n", o.Before.Down.In(manway.PoundForce), o.During.Down.In(manway.PoundForce))
 	fmt.Println("may be pumped dry meanwhile:", o.Emptying)
 	// Output:
-	// held down by 11389 lbf before, 8513 lbf with the pit open
+	// held down by 10538 lbf before, 7661 lbf with the pit open
 	// may be pumped dry meanwhile: no
 }
 

@@ -94,9 +94,9 @@ func ExampleTank_Float() {
 	fmt.Println("has its factor when empty where groundwater is deeper than", limit.Depth)
 	fmt.Println(f.Assumed.Has(manway.AssumedGroundwaterAtGrade), f.Cautions.Has(manway.DoNotEmpty))
 	// Output:
-	// floats: factor 0.67, asked for 1.2
-	// leave at least 3 ft 5 1/2 in
-	// has its factor when empty where groundwater is deeper than 2 ft 7 5/8 in
+	// floats: factor 0.61, asked for 1.2
+	// leave at least 3 ft 9 7/8 in
+	// has its factor when empty where groundwater is deeper than 2 ft 10 3/4 in
 	// true true
 }
 

@@ -12,8 +12,8 @@ type FloatCase struct {
 	Groundwater manway.Groundwater // unknown: taken at grade
 	Liquid      manway.Length      // depth left in every compartment; 0: empty
 	Soil        manway.Soil        // not known: taken light
-	Concrete    manway.Concrete
-	Lids        manway.Mass // that stay on
+	Concrete    manway.Concrete    // density not known: taken light, 135 lb/ft3
+	Lids        manway.Mass        // that stay on
 	Risers      manway.Mass
 	RiserArea   manway.Area   // outside plan of all risers, which hold no water; 0: no riser
 	Dug         manway.Volume // soil over the tank that has been dug away
@@ -109,7 +109,8 @@ type Flotation struct {
 // Soil counts straight above the tank (and its ledge), moist above the water
 // table and less the weight of water below it; a wedge beside the tank counts
 // only where Wedge asks for it, and friction on the walls never does. Water in
-// the tank counts as water whatever it carries. Groundwater stands at most at
+// the tank counts as water whatever it carries. Concrete of unknown density is
+// taken at the light end of normal weight. Groundwater stands at most at
 // grade: flooding above it is not reckoned.
 //
 // Errors: [manway.InputErrors] for a depth, mass or factor out of range, and
@@ -144,11 +145,16 @@ func (t *Tank) buried(c *FloatCase) (buried, error) {
 	if len(faults) > 0 {
 		return buried{}, faults
 	}
-	shell, err := t.ShellWeight(c.Concrete)
+	concrete, light := c.Concrete.AsBallast()
+	shell, err := t.ShellWeight(concrete)
 	if err != nil {
 		return buried{}, err
 	}
 	b := buried{t: t, shell: shell, assumed: shell.Assumed}
+	if t.Spec.Material == ConcreteShell && (!shell.Weighed || c.Flange > 0) {
+		c.Concrete = concrete
+		b.assumed |= light
+	}
 	b.cautions = shell.Cautions | manway.MayFloat | manway.MayCave | manway.Screening | manway.LocalCode
 	soil, _ := c.Soil.AsBallast()
 	depth, made := c.Groundwater.Taken()

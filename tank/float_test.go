@@ -188,6 +188,42 @@ func TestFloatByHand(t *testing.T) {
 	}
 }
 
+// Concrete of unknown density is taken no heavier than concrete of normal weight
+// may be; with a density that is known, or a tank that was weighed, nothing is
+// assumed, but for a ledge.
+func TestFloatOfUnknownConcrete(t *testing.T) {
+	spec := Spec{Shape: shapes["box"]}
+	x := must(t, spec)
+	unknown, err := x.Float(FloatCase{Cover: 0.6})
+	if err != nil {
+		t.Fatal(err)
+	}
+	reftable.Load(t, "tank.csv").Under("tank-light-concrete").Each(t, func(t *testing.T, row reftable.Row) {
+		row.Check(t, unknown.Case.Concrete.Density.In(manway.PoundPerCubicFoot)/1000)
+	})
+	said := manway.Concrete{Density: 135 * manway.PoundPerCubicFoot}
+	known, err := x.Float(FloatCase{Cover: 0.6, Concrete: said})
+	if err != nil || known.Down != unknown.Down || known.Assumed.Has(manway.AssumedLightConcrete) {
+		t.Errorf("known: %v down, unknown %v; %v, %v", known.Down, unknown.Down, known.Assumed.List(), err)
+	}
+	whole, err := x.ShellWeight(manway.Concrete{})
+	if ratio := float64(unknown.Shell) / float64(whole.Mass.Weight()); err != nil || !(math.Abs(ratio-0.9) <= 1e-12) {
+		t.Errorf("the shell is taken at %g of its usual weight, want 135/150; %v", ratio, err)
+	}
+	spec.EmptyMass = 4000
+	weighed := must(t, spec)
+	for flange, assumed := range map[manway.Length]bool{0: false, 0.2: true} {
+		f, err := weighed.Float(FloatCase{Cover: 0.6, Flange: flange})
+		if err != nil || f.Assumed.Has(manway.AssumedLightConcrete) != assumed {
+			t.Errorf("weighed, flange %v: %v, %v", flange, f.Assumed.List(), err)
+		}
+	}
+	plastic := must(t, Spec{Shape: shapes["box"], Material: PlasticShell})
+	if f, err := plastic.Float(FloatCase{Cover: 0.6}); err != nil || f.Assumed.Has(manway.AssumedLightConcrete) {
+		t.Errorf("plastic: %v, %v", f.Assumed.List(), err)
+	}
+}
+
 // What is unknown is taken on the unfavourable side, and said.
 func TestFloatUnknown(t *testing.T) {
 	x := must(t, Spec{Shape: shapes["box"]})
@@ -195,7 +231,7 @@ func TestFloatUnknown(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if !unknown.Assumed.Has(manway.AssumedGroundwaterAtGrade | manway.AssumedSoil | manway.AssumedWallThickness | manway.AssumedConcreteDensity) {
+	if !unknown.Assumed.Has(manway.AssumedGroundwaterAtGrade|manway.AssumedSoil|manway.AssumedWallThickness|manway.AssumedLightConcrete) || unknown.Assumed.Has(manway.AssumedConcreteDensity) {
 		t.Errorf("assumed %v", unknown.Assumed.List())
 	}
 	if !unknown.Cautions.Has(manway.GroundwaterUnknown | manway.MayFloat | manway.LocalCode) {

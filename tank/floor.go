@@ -36,7 +36,8 @@ func (f FloorStrength) Checks() []manway.Check {
 }
 
 // Floor screens the floor of an empty rectangular concrete tank between its
-// walls, pressed up by groundwater and down by its own weight, 1.6 H - 0.9 D.
+// walls, pressed up by groundwater and down by its own weight, 1.6 H - 0.9 D, light
+// where the density is not known.
 // Downwards it lies on the ground and is not judged. Whether its edges turn in
 // the walls is not known: both ways are run and taken as in Wall. Whether the
 // whole tank stays down is for Float.
@@ -77,11 +78,12 @@ func (f *FloorStrength) run(t *Tank) error {
 	if !c.Groundwater.Known {
 		f.Cautions |= manway.GroundwaterUnknown
 	}
-	filled, _ := c.Concrete.Filled()
+	filled, light := c.Concrete.AsBallast()
+	f.Assumed |= light
 	thickness := t.Spec.Floor - c.Loss
 	weight := float64(filled.Density) * manway.StandardGravity * float64(thickness)
 	half := float64(min(t.Spec.Wall, thickness)) / 2
-	p, err := newPanel("floor", member{c.Concrete, thickness, c.Loss, c.Steel},
+	p, err := newPanel("floor", member{filled, thickness, c.Loss, c.Steel},
 		float64(t.Inside.Length)+2*half, float64(t.Inside.Width)+2*half, [4]plate.Edge{}, nil)
 	if err != nil {
 		return err

@@ -196,7 +196,7 @@ func TestFloorIsAStrip(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	net := 62.4*(5+0.5+0.5) - 75 // water at grade 5.5 ft over a floor of 0.5 ft
+	net := 62.4*(5+0.5+0.5) - 67.5 // water at grade 5.5 ft over a floor of 0.5 ft at 135 lb/ft3
 	span := 6.5
 	p, err := newPanel("floor", member{strongConcrete, 6 * in, 0, f.Case.Steel}, float64(60*manway.Foot+6*in), float64(6*manway.Foot+6*in), [4]plate.Edge{}, nil)
 	if err != nil {

@@ -55,7 +55,7 @@ func TestByHand(t *testing.T) {
 	}
 	plan := 8.5 * 5.5
 	uplift := 62.4 * plan * 67 / 12
-	shell := 150 * (plan*67/12 - 200)
+	shell := 135 * (plan*67/12 - 200)
 	down := shell + 300 + (plan-10)*37.6
 	a := list[0]
 	for what, pair := range map[string][2]float64{

@@ -31,7 +31,7 @@ func compute(in *input) (output, error) {
 	if out.limit, err = t.WaterLimit(c); err != nil {
 		return output{}, renamed(err)
 	}
-	if out.shell, err = t.ShellWeight(c.Concrete); err != nil {
+	if out.shell, err = t.ShellWeight(out.Case.Concrete); err != nil {
 		return output{}, renamed(err)
 	}
 	if in.Found != nil {

@@ -90,7 +90,7 @@ func flags(fs *flag.FlagSet, in *input) {
 	fs.TextVar(&in.Liquid, "liquid", manway.Length(0), "`DEPTH` left in every compartment")
 	record.Optional(fs, &in.Found, "found", "`DEPTH` of liquid on arrival: reckons each step of the work")
 	fs.TextVar(&in.Dug, "dug", manway.Volume(0), "`VOLUME` of soil over the tank that is dug away")
-	fs.TextVar(&in.ConcreteDensity, "concrete-density", manway.Density(0), "150 lb/ft3 is taken unless given")
+	fs.TextVar(&in.ConcreteDensity, "concrete-density", manway.Density(0), "135 lb/ft3, light, is taken unless given")
 	fs.TextVar(&in.SoilMoist, "soil-moist", manway.Density(0), "soil above the water table; taken light unless given")
 	fs.TextVar(&in.SoilSaturated, "soil-saturated", manway.Density(0), "soil below the water table; taken light unless given")
 	fs.TextVar(&in.Lids, "lids", manway.Mass(0), "`MASS` of the covers")
