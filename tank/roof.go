@@ -83,7 +83,7 @@ func (r RoofStrength) Checks() []manway.Check {
 // Solved says how the plate was solved.
 type Solved struct {
 	CellsX, CellsY, Unknowns int
-	Residual                 float64 // unbalanced force over the load
+	Residual                 float64 // unbalanced force over the load, the worst of what was checked: what rests there, and the load that governs
 	Error                    float64 // relative, of the governing moment: what the last mesh changed
 	Converged                bool    // Error is at most 2 percent
 }
@@ -332,12 +332,21 @@ func (j *roofJudge) move(w *search, here kept, k int, found [2]best, shear [2][2
 	return j.load(here, fixed+k, shear)
 }
 
+// balanced checks that a field balances its loads, and keeps how nearly.
+func (j *roofJudge) balanced(f *plate.Field) error {
+	if err := f.Balance(); err != nil {
+		return modelFaults("Roof", err)
+	}
+	j.r.Solved.Residual = math.Max(j.r.Solved.Residual, f.Residual)
+	return nil
+}
+
 // rest solves what rests on a piece, unfactored, and gives its shears.
 func (j *roofJudge) rest(here kept) ([2][2]float64, error) {
-	if err := j.solver.Solve(&j.dead, here.after.loads(1)); err != nil {
+	if err := j.solver.SolveOnto(&j.dead, plate.Scaled{}, here.after.loads(1)); err != nil {
 		return [2][2]float64{}, modelFaults("Roof", err)
 	}
-	return shears(&j.dead, here.p), nil
+	return shears(&j.dead, here.p), j.balanced(&j.dead)
 }
 
 // finer are the meshes on which the governing load is solved again, until its
@@ -363,6 +372,9 @@ func (j *roofJudge) refine(k int) error {
 		}
 		l.Checks, l.uses = nil, nil
 		if err := j.load(here, k, shear); err != nil {
+			return err
+		}
+		if err := j.balanced(&j.field); err != nil {
 			return err
 		}
 		s := &j.r.Solved

@@ -4,20 +4,18 @@ import "manway.example/manway"
 
 // keep takes what loading k does in one place on one piece and its supports into
 // what is known of it: each check by itself, so that every one stands at its own
-// worst. The place that is told is that of the bending. It reports whether anything
-// of this place was kept.
-func (j *roofJudge) keep(k int, l Loading, here kept) (kept bool) {
+// worst. The place that is told is that of the bending.
+func (j *roofJudge) keep(k int, l Loading, here kept) {
 	old := &j.r.Loadings[k]
-	if kept = old.Checks == nil || more(l.use, old.use); kept {
+	if old.Checks == nil || more(l.use, old.use) {
 		l.bend.at.X += here.p.from // in the tank, as Weakest wants it
 		l.bend.at.Y -= here.p.half
 		l.merge(old, "")
 		*old, j.kept[k] = l, here
 	} else {
-		kept = old.merge(&l, "")
+		old.merge(&l, "")
 	}
 	j.close(k)
-	return kept
 }
 
 // close finds what governs loading k, and the load that brings it to 1.
@@ -31,8 +29,8 @@ func (j *roofJudge) close(k int) {
 }
 
 // merge takes the checks of another place in where they say worse, but for the
-// one called settled, and reports whether it took any.
-func (l *Loading) merge(other *Loading, settled string) (took bool) {
+// one called settled.
+func (l *Loading) merge(other *Loading, settled string) {
 	for i, c := range other.Checks {
 		at := -1
 		for k := range l.Checks {
@@ -42,14 +40,13 @@ func (l *Loading) merge(other *Loading, settled string) (took bool) {
 		}
 		switch {
 		case at < 0:
-			l.Checks, l.uses, took = append(l.Checks, c), append(l.uses, other.uses[i]), true
+			l.Checks, l.uses = append(l.Checks, c), append(l.uses, other.uses[i])
 		case c.Name == settled:
 		case gravity(c.Status) > gravity(l.Checks[at].Status),
 			gravity(c.Status) == gravity(l.Checks[at].Status) && more(other.uses[i], l.uses[at]):
-			l.Checks[at], l.uses[at], took = c, other.uses[i], true
+			l.Checks[at], l.uses[at] = c, other.uses[i]
 		}
 	}
-	return took
 }
 
 // add keeps a check and what it uses, or, where nothing counts, its demand: the

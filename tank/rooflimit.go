@@ -41,7 +41,7 @@ func (j *roofJudge) compare(p *piece, after rest) error {
 			c.Now += manway.Force(before.force)
 			c.After += manway.Force(after.force)
 		}
-		if err := j.solver.Solve(&j.field, before.loads(1)); err != nil {
+		if err := j.solver.SolveOnto(&j.field, plate.Scaled{}, before.loads(1)); err != nil {
 			return modelFaults("Roof", err)
 		}
 		c.now, c.after = math.Max(c.now, greatest(&j.field)), math.Max(c.after, greatest(&j.dead))
@@ -81,7 +81,7 @@ func (j *roofJudge) deepest(p *piece, after rest) error {
 		}
 	}
 	f := manway.Dead.Factors().Dead
-	if err := j.solver.Solve(&j.field, there.loads(f)); err != nil {
+	if err := j.solver.SolveOnto(&j.field, plate.Scaled{}, there.loads(f)); err != nil {
 		return modelFaults("Roof", err)
 	}
 	bending := func(field *plate.Field) (most float64) {

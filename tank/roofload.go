@@ -49,12 +49,7 @@ func (j *roofJudge) load(here kept, k int, dead [2][2]float64) error {
 	} else {
 		l.add(j.shear(p, dead, shears(field, p), combination))
 	}
-	if j.keep(k, l, here) {
-		if err := field.Balance(); err != nil {
-			return modelFaults("Roof", err)
-		}
-		j.r.Solved.Residual = math.Max(j.r.Solved.Residual, field.Residual)
-	}
+	j.keep(k, l, here)
 	return nil
 }
 

@@ -127,17 +127,39 @@ var (
 // onRim is how far outside the rim a load stands that is half over it.
 const onRim = 1e-3
 
+// mirrored reports whether the slab, its openings and so what rests there are the
+// same on both sides of the middle of the width.
+func (w *search) mirrored() bool {
+	s := &w.p.slab
+	for _, o := range s.Openings {
+		middle := o.Y
+		if o.Diameter == 0 {
+			middle += o.Width / 2
+		}
+		if math.Abs(middle-s.Width/2) > 1e-9*s.Width {
+			return false
+		}
+	}
+	return len(s.Zones) == 0
+}
+
 // looks are an even net, the lines of inner supports, and the rims of the
-// openings half a thickness outside them: corners and middles of the sides.
+// openings half a thickness outside them: corners and middles of the sides. Of a
+// slab that is its own mirror image one half is looked at.
 func (w *search) looks() []look {
+	mirrored := w.mirrored()
+	rows := netY
+	if mirrored {
+		rows = (netY + 1) / 2
+	}
 	list := make([]look, 0, netX*netY+netY*len(w.p.slab.Lines)+8*len(w.p.slab.Openings))
 	for i := range netX {
-		for j := range netY {
+		for j := range rows {
 			list = append(list, look{of: plate.Point{X: w.step.X * float64(2*i+1), Y: w.step.Y * float64(2*j+1)}, reach: under})
 		}
 	}
 	for _, l := range w.p.slab.Lines {
-		for j := range netY {
+		for j := range rows {
 			list = append(list, look{of: plate.Point{X: l.At, Y: w.step.Y * float64(2*j+1)}, spans: true})
 		}
 	}
@@ -151,6 +173,9 @@ func (w *search) looks() []look {
 		for k := range 8 {
 			sin, cos := math.Sincos(float64(k) * math.Pi / 4)
 			sx, sy := sign(cos), sign(sin)
+			if mirrored && sy < 0 {
+				continue
+			}
 			diagonal := sx != 0 && sy != 0
 			outside := func(out float64) plate.Point {
 				if diagonal {
