@@ -255,11 +255,10 @@ func pulls(f *plate.Field, s *strength, zones []zone, far int, near func(plate.P
 				}
 			}
 		}
-		all := measuresOf(v)
+		most := math.Max(math.Abs(v.X), math.Abs(v.Y)) + math.Abs(v.XY) // no measure is greater
+		var all measures
+		known := false
 		for face := range 2 {
-			if face != far && near != nil && !near(p) {
-				continue
-			}
 			for dir := range 2 {
 				by := &judged[face][dir]
 				kind := 0
@@ -267,6 +266,12 @@ func pulls(f *plate.Field, s *strength, zones []zone, far int, near func(plate.P
 					kind = 1
 				}
 				w := &worst[face][kind]
+				if most <= w.use*by.capacity || face != far && near != nil && !near(p) {
+					continue
+				}
+				if !known {
+					all, known = measuresOf(v), true
+				}
 				demand := by.of(&all, far)
 				if use := demand / by.capacity; more(use, w.use) {
 					*w = pull{by.measure, use, demand, &here.bend[face][dir], p}
