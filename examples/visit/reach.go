@@ -45,14 +45,15 @@ var usualStrip = riser.Strip{Width: 1 * manway.Inch, Height: 1 * manway.Inch, Ro
 
 // reachAll works out reach, rings, joint, dig and lid of every access.
 func (v *Visit) reachAll() error {
+	v.Accesses = make([]AccessAnswer, len(v.Survey.Accesses))
+	steps := make([]func() error, len(v.Accesses))
 	for i, a := range v.Survey.Accesses {
-		answer, err := v.access(a)
-		if err != nil {
+		steps[i] = func() (err error) {
+			v.Accesses[i], err = v.access(a)
 			return under("Accesses", i, err)
 		}
-		v.Accesses = append(v.Accesses, answer)
 	}
-	return nil
+	return together(steps...)
 }
 
 // access is one access reached and its lid lifted.

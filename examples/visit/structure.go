@@ -13,7 +13,7 @@ import (
 
 // structure screens roof, walls, partitions and floor, side by side: they are
 // by far the longest part of a visit.
-func (v *Visit) structure() error { return both(v.roof, v.walls) }
+func (v *Visit) structure() error { return together(v.roof, v.walls) }
 
 // roof screens the roof under what lies on it now, and under the new riser.
 func (v *Visit) roof() error { return v.roofUnder(nil, true) }

@@ -62,7 +62,7 @@ func (c Change) text() string {
 // tell works the visit again with each unknown value at both of its ends and puts
 // the changes in order: other decisions before other figures, those that may hurt
 // someone first, the greater change first.
-func (v *Visit) tell() error {
+func (v *Visit) tell() {
 	questions := v.questions()
 	changes := make([]Change, len(questions))
 	var done sync.WaitGroup
@@ -73,7 +73,6 @@ func (v *Visit) tell() error {
 	changes = slices.DeleteFunc(changes, func(c Change) bool { return !c.Decides && c.Share < 0.005 })
 	slices.SortStableFunc(changes, Change.against)
 	v.Changes = changes
-	return nil
 }
 
 // against orders changes: less than 0 where c tells more than d. Shares are equal

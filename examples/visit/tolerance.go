@@ -96,55 +96,67 @@ func (s Survey) tolerances() []Said {
 	return slices.DeleteFunc(slices.Clone(s.Said), func(one Said) bool { return one.Off <= 0 })
 }
 
-// spread re-runs the visit with every measurement moved by its tolerance, one
-// at a time, up and down:
+// followed is what becomes of the figures of the visit when every measurement is
+// moved by its tolerance, one at a time, down and up.
+type followed struct {
+	tolerances []Said
+	figures    [][2]map[string]float64 // by key; nil where the survey does not allow the move
+	// person is the visit with its roof under a person only, as the re-runs have
+	// it, where one of them screened the roof again; nil elsewhere.
+	person *Visit
+}
+
+// follow works the re-runs.
+func (v *Visit) follow(prices cost.Book) (followed, error) {
+	f := followed{tolerances: v.Survey.tolerances()}
+	f.tolerances = f.tolerances[:min(len(f.tolerances), mostFollowed)]
+	f.figures = make([][2]map[string]float64, len(f.tolerances))
+	person := sync.OnceValue(func() error {
+		f.person = &Visit{Survey: v.Survey, Tank: v.Tank, Accesses: v.Accesses}
+		return f.person.roofUnderPerson()
+	})
+	var steps []func() error
+	for i, one := range f.tolerances {
+		for side, off := range [...]float64{-one.Off, one.Off} {
+			steps = append(steps, func() error {
+				s, err := v.Survey.moved(one.Path, off)
+				if err != nil {
+					return nil // refused with the survey
+				}
+				other, roof, err := v.again(s, prices, one.Path)
+				if err != nil {
+					return nil // the survey does not allow the move
+				}
+				f.figures[i][side] = other.byKey(roof)
+				if roof {
+					return person()
+				}
+				return nil
+			})
+		}
+	}
+	err := together(steps...)
+	return f, err
+}
+
+// spread says how far each figure may be off by what was followed:
 //
 //	low, high = value -/+ sqrt(sum of squares of the shifts to that side)
 //
 // as for independent errors. A move that the survey does not allow, such as a
 // lid thinner than its loss, counts as no shift.
-func (v *Visit) spread(prices cost.Book) error {
-	followed := v.Survey.tolerances()
-	if len(followed) == 0 {
-		return nil
+func (v *Visit) spread(f followed) {
+	if len(f.tolerances) == 0 {
+		return
 	}
-	followed = followed[:min(len(followed), mostFollowed)]
-	moved := make([][2]*Visit, len(followed))
-	roofs := make([][2]bool, len(followed))
-	var done sync.WaitGroup
-	for i, one := range followed {
-		for side, off := range [...]float64{-one.Off, one.Off} {
-			done.Go(func() {
-				s, err := v.Survey.moved(one.Path, off)
-				if err != nil {
-					return // refused with the survey
-				}
-				if other, roof, err := v.again(s, prices, one.Path); err == nil {
-					moved[i][side], roofs[i][side] = &other, roof
-				}
-			})
-		}
-	}
-	done.Wait()
 	base := *v
-	if slices.ContainsFunc(roofs, func(r [2]bool) bool { return r[0] || r[1] }) {
-		if err := base.roofUnderPerson(); err != nil {
-			return err
-		}
-	}
-	shifts := make([][2]map[string]float64, len(followed))
-	for i := range moved {
-		for side, other := range moved[i] {
-			if other != nil {
-				shifts[i][side] = other.byKey(roofs[i][side])
-			}
-		}
+	if f.person != nil {
+		base.Roof = f.person.Roof
 	}
 	v.Spreads = base.figures(true)
 	for i := range v.Spreads {
-		v.Spreads[i].take(followed, shifts)
+		v.Spreads[i].take(f.tolerances, f.figures)
 	}
-	return nil
 }
 
 // take adds up the shifts of one figure.
@@ -221,7 +233,7 @@ const restMoves = 0.01
 // concrete, steel or loss, under another soil, or under risers and lids that
 // change what rests on it by more than a hundredth.
 func (v *Visit) movesRoof(other *Visit) (bool, error) {
-	own := *v
+	own := Visit{Survey: v.Survey, Tank: v.Tank, Accesses: v.Accesses}
 	a, err := own.roofCase(nil, false)
 	if err != nil {
 		return false, err

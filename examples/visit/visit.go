@@ -50,7 +50,7 @@ func Run(s Survey, prices cost.Book) (Visit, error) {
 	}
 	v := Visit{Survey: s, Tank: t}
 	for _, step := range []func() error{
-		v.reachAll, v.structure, v.float, v.pump, v.judge, func() error { return both(func() error { return v.price(prices) }, v.tell) }, func() error { return v.spread(prices) },
+		v.reachAll, v.structure, v.float, v.pump, v.judge, func() error { return v.foresee(prices) },
 	} {
 		if err := step(); err != nil {
 			return Visit{}, err
@@ -60,18 +60,34 @@ func Run(s Survey, prices cost.Book) (Visit, error) {
 	return v, nil
 }
 
-// both runs two steps side by side that do not need each other, and gives the
-// first fault of the first that has one.
-func both(a, b func() error) error {
-	var first, second error
+// foresee prices what may be done, and works the visit again for what is not known
+// and for what may be off.
+func (v *Visit) foresee(prices cost.Book) error {
+	var moves followed
+	err := together(
+		func() error { return v.price(prices) },
+		func() error { v.tell(); return nil },
+		func() (err error) { moves, err = v.follow(prices); return err },
+	)
+	v.spread(moves)
+	return err
+}
+
+// together runs steps side by side that do not need each other, and gives the
+// fault of the first that has one.
+func together(steps ...func() error) error {
+	faults := make([]error, len(steps))
 	var done sync.WaitGroup
-	done.Go(func() { first = a() })
-	done.Go(func() { second = b() })
-	done.Wait()
-	if first != nil {
-		return first
+	for i, step := range steps {
+		done.Go(func() { faults[i] = step() })
 	}
-	return second
+	done.Wait()
+	for _, err := range faults {
+		if err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // sections is the answer in the order in which it is read.
