@@ -36,6 +36,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"runtime/debug"
 	"strings"
 
 	"manway.example/manway/cost"
@@ -47,7 +48,10 @@ import (
 //go:embed main.go
 var source string
 
-func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
+func main() {
+	debug.SetGCPercent(400) // one survey is soon done, in little memory
+	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+}
 
 type call struct {
 	out, file, only, prices, survey string
@@ -58,6 +62,9 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	c, code := parse(args, stdout, stderr)
 	if code >= 0 {
 		return code
+	}
+	if c.out == "html" {
+		go visit.ReadyHTML()
 	}
 	answer, err := c.answer(stdin)
 	if err == nil && c.only != "" {

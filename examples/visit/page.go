@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"html/template"
 	"io"
+	"sync"
 
 	"manway.example/manway"
 )
@@ -20,7 +21,15 @@ type Figure struct {
 //go:embed page.tmpl
 var pageText string
 
-var page = template.Must(template.New("page").Funcs(template.FuncMap{
+// page is the template, made ready for use: parsed, and every text in it made
+// safe for where it stands.
+var page = sync.OnceValue(func() *template.Template {
+	t := template.Must(template.New("page").Funcs(pageFuncs).Parse(pageText))
+	template.Must(t, t.Execute(io.Discard, Visit{})) // its first use makes it safe
+	return t
+})
+
+var pageFuncs = template.FuncMap{
 	"rows":     func(s Section) []checkRow { rows, _ := checkRows(s.Checks, s.System); return rows },
 	"notes":    func(s Section) []string { _, notes := checkRows(s.Checks, s.System); return notes },
 	"notice":   func() string { return structureNotice },
@@ -30,13 +39,17 @@ var page = template.Must(template.New("page").Funcs(template.FuncMap{
 	"taken":    taken,
 	"right":    func(rows [][]Cell, i int) bool { return len(rows) > 0 && rows[0][i].Is == Number },
 	"citation": manway.Citation.String,
-}).Parse(pageText))
+}
+
+// ReadyHTML makes ready what WriteHTML needs, which else the first page does. A
+// command calls it beside its other work.
+func ReadyHTML() { page() }
 
 // WriteHTML writes the whole visit as one self-contained page that prints and
 // reads on a phone. The page is made whole before the first byte is written.
 func (v Visit) WriteHTML(w io.Writer) error {
 	var b bytes.Buffer
-	if err := page.Execute(&b, v); err != nil {
+	if err := page().Execute(&b, v); err != nil {
 		return fmt.Errorf("page: %w", err)
 	}
 	_, err := w.Write(b.Bytes())
