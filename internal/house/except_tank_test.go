@@ -27,6 +27,7 @@ var tankExceptions = exceptions{
 	eachSide: {
 		"tank.FloorStrength.run: floor":         notPlate,
 		"tank.PartitionStrength.run: partition": notPlate,
+		"tank.roofJudge.balanced: Roof":         notPlate,
 		"tank.roofJudge.compare: Roof":          notPlate,
 		"tank.roofJudge.deepest: Roof":          notPlate,
 		"tank.roofJudge.load: Roof":             notPlate,
