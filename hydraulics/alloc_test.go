@@ -6,6 +6,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
+	"manway.example/manway/internal/reftable"
 )
 
 // sixty is 60 F.
@@ -20,7 +21,7 @@ func closedForms(t testing.TB) map[string]func() error {
 
 // pipeForms are those of water, pipes and openings.
 func pipeForms(t testing.TB) map[string]func() error {
-	w := must[hydraulics.Water](t)(hydraulics.WaterAt(sixty))
+	w := reftable.Must[hydraulics.Water](t)(hydraulics.WaterAt(sixty))
 	hose := hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100 * manway.Foot, Fittings: 1.5}
 	rubber := hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100 * manway.Foot, C: 140}
 	suction := hydraulics.Suction{Temperature: sixty, Vacuum: 24 * manway.InchMercury, Lift: 9 * manway.Foot, Hose: hose}

@@ -7,6 +7,7 @@ import (
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
 	"manway.example/manway/internal/limit"
+	"manway.example/manway/internal/reftable"
 	"manway.example/manway/tank"
 )
 
@@ -33,7 +34,7 @@ func TestChamberByHand(t *testing.T) {
 	gal, perInch := manway.Gallon, 20*144.0/231
 	c := hydraulics.Chamber{Area: 20 * manway.SquareFoot, Off: 10 * manway.Inch, On: 20 * manway.Inch, Alarm: 26 * manway.Inch, Top: 46 * manway.Inch}
 	c.Drain = manway.Volume(10*perInch-100) * gal
-	d := must[hydraulics.Dosing](t)(c.Dosing(500*manway.GallonPerDay, 0.5))
+	d := reftable.Must[hydraulics.Dosing](t)(c.Dosing(500*manway.GallonPerDay, 0.5))
 	figures(t, figure{"dose", d.Dose.In(gal), 10 * perInch}, figure{"net", d.NetDose.In(gal), 100}, figure{"an inch", d.PerInch.In(gal), perInch},
 		figure{"reserve", d.Reserve.In(gal), 20 * perInch}, figure{"days", d.ReserveTime.In(manway.Day), 20 * perInch / 500}, figure{"runs", d.RunsPerDay, 5},
 		figure{"asked", manway.Volume(d.DailyCheck.Demand).In(gal), 250}, figure{"there", manway.Volume(d.DailyCheck.Capacity).In(gal), 20 * perInch})
@@ -41,14 +42,14 @@ func TestChamberByHand(t *testing.T) {
 		t.Errorf("249 of 250 gal: %v", d.DailyCheck.Status)
 	}
 	// The level falls 4 in in 2 minutes while 3 gal/min come in: 4 x 12.4675/2 + 3.
-	down := must[hydraulics.Drawdown](t)(c.Drawdown(4*manway.Inch, 2*manway.Minute, 3*manway.GallonPerMinute))
+	down := reftable.Must[hydraulics.Drawdown](t)(c.Drawdown(4*manway.Inch, 2*manway.Minute, 3*manway.GallonPerMinute))
 	figures(t, figure{"pumped", down.Pumped.In(gal), 4*perInch + 6}, figure{"rate", down.Rate.In(manway.GallonPerMinute), 2*perInch + 3})
 	// 40 runs of 100 gal in 10 days: 400 gal a day, 4 runs, 0.8 of 500.
-	u := must[hydraulics.Usage](t)(c.Usage(40, 10*manway.Day, 500*manway.GallonPerDay))
+	u := reftable.Must[hydraulics.Usage](t)(c.Usage(40, 10*manway.Day, 500*manway.GallonPerDay))
 	use, _ := u.Check.Use()
 	figures(t, figure{"flow", u.Flow.In(manway.GallonPerDay), 400}, figure{"a day", u.PerDay, 4}, figure{"use", use, 0.8})
 	// 30 gal, 20 gal/min out, 5 in: 30/5 + 30/15 = 8 min.
-	cycle := must[manway.Duration](t)(hydraulics.CycleTime(30*gal, 20*manway.GallonPerMinute, 5*manway.GallonPerMinute))
+	cycle := reftable.Must[manway.Duration](t)(hydraulics.CycleTime(30*gal, 20*manway.GallonPerMinute, 5*manway.GallonPerMinute))
 	figures(t, figure{"cycle", cycle.In(manway.Minute), 8})
 }
 
@@ -61,14 +62,14 @@ func TestTruckWeighs(t *testing.T) {
 	for _, c := range []struct {
 		gallons, gross, left float64
 	}{{500, 15000 + 0.7*full, 300}, {800, 15000 + full, 0}, {1500, 15000 + full, 300}, {0, 15000 + 0.2*full, 800}} {
-		l := must[hydraulics.Loads](t)(truck.Loads(manway.Volume(c.gallons) * manway.Gallon))
+		l := reftable.Must[hydraulics.Loads](t)(truck.Loads(manway.Volume(c.gallons) * manway.Gallon))
 		figures(t, figure{"gross", l.Gross.In(manway.Pound), c.gross}, figure{"use", l.WeightUse, c.gross / 30000}, figure{"room left", l.LeftRoom.In(manway.Gallon), c.left})
 	}
 	truck.Aboard = truck.Capacity // no room: whole loads only
-	if l := must[hydraulics.Loads](t)(truck.Loads(1500 * manway.Gallon)); l.Loads != 2 || l.Trips != 2 {
+	if l := reftable.Must[hydraulics.Loads](t)(truck.Loads(1500 * manway.Gallon)); l.Loads != 2 || l.Trips != 2 {
 		t.Errorf("a full truck makes %d loads and %d trips of 1,500 gal, want 2 and 2", l.Loads, l.Trips)
 	}
-	day := must[hydraulics.Day](t)(hydraulics.Truck{Capacity: 1000 * manway.Gallon, Tare: 15000 * manway.Pound}.Day([]manway.Volume{500 * manway.Gallon, 1500 * manway.Gallon}))
+	day := reftable.Must[hydraulics.Day](t)(hydraulics.Truck{Capacity: 1000 * manway.Gallon, Tare: 15000 * manway.Pound}.Day([]manway.Volume{500 * manway.Gallon, 1500 * manway.Gallon}))
 	figures(t, figure{"gross at the first", day.Stops[0].Gross.In(manway.Pound), 15000 + full/2}, figure{"at the second", day.Stops[1].Gross.In(manway.Pound), 15000 + full},
 		figure{"left", day.Left.In(manway.Gallon), 1000})
 }
@@ -81,14 +82,14 @@ func TestFixtureDashes(t *testing.T) {
 			slopes = append(slopes, 1./96)
 		}
 		for _, slope := range append(slopes, 1./400) {
-			c := must[manway.Check](t)(hydraulics.FixtureLoad(manway.Length(size)*manway.Inch, slope, 1, false))
+			c := reftable.Must[manway.Check](t)(hydraulics.FixtureLoad(manway.Length(size)*manway.Inch, slope, 1, false))
 			if c.Status != manway.NotPermitted || c.Capacity != 0 {
 				t.Errorf("%g in at %g: %v, %g units", size, slope, c.Status, c.Capacity)
 			}
 		}
 	}
 	for _, size := range []float64{1.25, 2, 2.5, 3} {
-		c := must[manway.Check](t)(hydraulics.FixtureLoad(manway.Length(size)*manway.Inch, 0.5, 1, true))
+		c := reftable.Must[manway.Check](t)(hydraulics.FixtureLoad(manway.Length(size)*manway.Inch, 0.5, 1, true))
 		if (c.Status == manway.NotPermitted) != (size < 3) {
 			t.Errorf("a water closet on %g in: %v", size, c.Status)
 		}
@@ -98,11 +99,11 @@ func TestFixtureDashes(t *testing.T) {
 // A gauge agrees within a tenth, to 1e-9, and no farther.
 func TestGaugeAgrees(t *testing.T) {
 	c := twoCompartments(t, boxTank(t, 1)).Compartments[0]
-	computed := must[manway.Volume](t)(c.Shape.Volume(24*manway.Inch)) - must[manway.Volume](t)(c.Shape.Volume(12*manway.Inch))
+	computed := reftable.Must[manway.Volume](t)(c.Shape.Volume(24*manway.Inch)) - reftable.Must[manway.Volume](t)(c.Shape.Volume(12*manway.Inch))
 	for ratio, agrees := range map[float64]bool{0.899: false, 0.9: true, 0.905: true, 1: true, 1.095: true, 1.1: true, 1.101: false} {
 		g := hydraulics.Gauge{Compartment: c, From: 24 * manway.Inch, To: 12 * manway.Inch, Before: 100 * manway.Gallon, Inflow: 20 * manway.Gallon}
 		g.After = g.Before + g.Inflow + computed*manway.Volume(ratio)
-		r := must[hydraulics.GaugeReading](t)(g.Read())
+		r := reftable.Must[hydraulics.GaugeReading](t)(g.Read())
 		figures(t, figure{"ratio", r.Ratio, ratio}, figure{"computed", float64(r.Computed), float64(computed)})
 		if r.Agrees != agrees {
 			t.Errorf("a ratio of %g agrees: %v", ratio, r.Agrees)
@@ -123,7 +124,7 @@ func TestForecastByHand(t *testing.T) {
 		Last: manway.Date{Year: 2022, Month: 1, Day: 1}, Visit: manway.Date{Year: 2024, Month: 1, Day: 2},
 		Rule: hydraulics.Rule{Name: "half", Share: 0.5, Source: manway.Citation{Source: manway.Practice}}}
 	m.Compartments[0].Sludge, m.Compartments[0].Scum = manway.Read(6*manway.Inch), manway.Read(0)
-	f := must[hydraulics.Forecast](t)(m.Forecast())
+	f := reftable.Must[hydraulics.Forecast](t)(m.Forecast())
 	for name, d := range map[string]struct {
 		got  manway.Date
 		want string
@@ -139,10 +140,10 @@ func TestForecastByHand(t *testing.T) {
 // home all year.
 func TestMonthsStretch(t *testing.T) {
 	h := hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: manway.No, Months: 12}
-	whole := must[hydraulics.HouseholdInterval](t)(h.Interval(1000 * manway.Gallon))
+	whole := reftable.Must[hydraulics.HouseholdInterval](t)(h.Interval(1000 * manway.Gallon))
 	for _, months := range []int{1, 3, 6} {
 		h.Months = months
-		r := must[hydraulics.HouseholdInterval](t)(h.Interval(1000 * manway.Gallon))
+		r := reftable.Must[hydraulics.HouseholdInterval](t)(h.Interval(1000 * manway.Gallon))
 		figures(t, figure{"stretch", float64(r.Likely.Time / whole.Likely.Time), 12 / float64(months)})
 	}
 }
@@ -150,10 +151,10 @@ func TestMonthsStretch(t *testing.T) {
 // The flow through an outlet is at rest where it was found: a tank that is full
 // to its outlet stays so, and what comes in goes out by a surge of one flow.
 func TestRoutedVolumeIsCounted(t *testing.T) {
-	made := must[tank.Tank](t)(tank.New(tank.Spec{Shape: tank.Box{Length: 8 * manway.Foot, Width: 4 * manway.Foot, Height: 5 * manway.Foot}}))
+	made := reftable.Must[tank.Tank](t)(tank.New(tank.Spec{Shape: tank.Box{Length: 8 * manway.Foot, Width: 4 * manway.Foot, Height: 5 * manway.Foot}}))
 	r := hydraulics.Route{Compartments: []*tank.Compartment{&made.Compartments()[0]}, OutletInvert: 48 * manway.Inch,
 		Outlet: hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: 1}}
-	still := must[hydraulics.Routed](t)(r.Route())
+	still := reftable.Must[hydraulics.Routed](t)(r.Route())
 	if !(math.Abs((still.Peak - 48*manway.Inch).In(manway.Inch)) <= 1e-6) {
 		t.Errorf("nothing comes in and the level is %v", still.Peak)
 	}
@@ -182,13 +183,13 @@ func TestRuleAsksForItsOwn(t *testing.T) {
 func TestLevelInTheRiser(t *testing.T) {
 	c := twoCompartments(t, boxTank(t, 1))
 	top := c.Compartments[0].Shape.Full()
-	height := must[manway.Length](t)(c.Compartments[0].Shape.Depth(top))
+	height := reftable.Must[manway.Length](t)(c.Compartments[0].Shape.Depth(top))
 	for _, d := range []struct {
 		level manway.Length
 		riser bool
 	}{{height, false}, {height + manway.Inch, true}} {
 		c.Compartments[0].Level = manway.Read(d.level)
-		p := must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
+		p := reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
 		if got := p.Compartments[0]; got.InRiser != d.riser || !(math.Abs(float64(got.From-height)) <= 1e-12) {
 			t.Errorf("a level of %v under a roof at %v: in the riser %v, from %v", d.level, height, got.InRiser, got.From)
 		}

@@ -18,14 +18,14 @@ func dayOf(year, month int) manway.Date {
 // levels are the two levels of a row, a year apart.
 func levels(t testing.TB, row reftable.Row) []hydraulics.LevelSeen {
 	return []hydraulics.LevelSeen{
-		{Date: dayOf(2025, 1), Level: manway.Read(length(t, row, "first"))},
-		{Date: dayOf(2026, 1), Level: manway.Read(length(t, row, "second"))},
+		{Date: dayOf(2025, 1), Level: manway.Read(reftable.In[manway.Length](t, row, "first"))},
+		{Date: dayOf(2026, 1), Level: manway.Read(reftable.In[manway.Length](t, row, "second"))},
 	}
 }
 
 func TestTrendFigures(t *testing.T) {
 	for _, row := range reftable.Load(t, "hydraulics.csv").With("quantity", "trend of the level") {
-		l := must[hydraulics.Levels](t)(hydraulics.LevelTrend(length(t, row, "outlet"), levels(t, row)))
+		l := reftable.Must[hydraulics.Levels](t)(hydraulics.LevelTrend(reftable.In[manway.Length](t, row, "outlet"), levels(t, row)))
 		row.CheckText(t, l.Trend.String())
 	}
 }
@@ -46,13 +46,13 @@ func twoReadings(t testing.TB, first, second manway.Length) hydraulics.Measured 
 
 func TestTwoReadingsFigure(t *testing.T) {
 	row := reftable.Load(t, "hydraulics.csv").With("id", "two-readings")[0]
-	f := must[hydraulics.Forecast](t)(twoReadings(t, length(t, row, "first"), length(t, row, "second")).Forecast())
+	f := reftable.Must[hydraulics.Forecast](t)(twoReadings(t, reftable.In[manway.Length](t, row, "first"), reftable.In[manway.Length](t, row, "second")).Forecast())
 	if f.Method != hydraulics.ByTwoReadings || f.Due {
 		t.Errorf("%+v", f)
 	}
 	// The growth to the rule is 24/12, and the solids of now are those of two years
 	// at the rate between the readings, so that (2 - 1) x 24 months are left.
-	volume := must[manway.Volume](t)(boxTank(t, 0).Compartments()[0].Volume(length(t, row, "second")))
+	volume := reftable.Must[manway.Volume](t)(boxTank(t, 0).Compartments()[0].Volume(reftable.In[manway.Length](t, row, "second")))
 	gathered := manway.Duration(float64(volume) / float64(f.Rate))
 	row.Check(t, (f.Growth-1)*gathered.In(manway.Day)/365*12)
 }
@@ -63,7 +63,7 @@ func TestTwoReadingsFigure(t *testing.T) {
 func TestTwoReadingsAgainstEmpty(t *testing.T) {
 	var last hydraulics.Forecast
 	for i, first := range []manway.Length{0, 2 * manway.Inch, 5 * manway.Inch, 9 * manway.Inch} {
-		f := must[hydraulics.Forecast](t)(twoReadings(t, first, 12*manway.Inch).Forecast())
+		f := reftable.Must[hydraulics.Forecast](t)(twoReadings(t, first, 12*manway.Inch).Forecast())
 		if i > 0 && (f.Likely.Before(last.Likely) || f.Rate >= last.Rate) {
 			t.Errorf("%v first: %v at %v, with less %v at %v", first, f.Likely, f.Rate, last.Likely, last.Rate)
 		}
@@ -72,15 +72,15 @@ func TestTwoReadingsAgainstEmpty(t *testing.T) {
 		}
 		last = f
 	}
-	two := must[hydraulics.Forecast](t)(twoReadings(t, 0, 12*manway.Inch).Forecast())
+	two := reftable.Must[hydraulics.Forecast](t)(twoReadings(t, 0, 12*manway.Inch).Forecast())
 	m := twoReadings(t, 0, 12*manway.Inch)
 	m.Last, m.LastKnown, m.Earlier = m.Earlier[0].Date, hydraulics.Counted, nil
-	empty := must[hydraulics.Forecast](t)(m.Forecast())
+	empty := reftable.Must[hydraulics.Forecast](t)(m.Forecast())
 	if two.Likely != empty.Likely || two.Pumped.Likely != empty.Pumped.Likely || empty.Method != hydraulics.ByMeasuredRate {
 		t.Errorf("two readings %+v, from empty %+v", two, empty)
 	}
 	// More then than now says nothing: somebody pumped in between.
-	if f := must[hydraulics.Forecast](t)(twoReadings(t, 20*manway.Inch, 12*manway.Inch).Forecast()); f.Method != hydraulics.NoMethod {
+	if f := reftable.Must[hydraulics.Forecast](t)(twoReadings(t, 20*manway.Inch, 12*manway.Inch).Forecast()); f.Method != hydraulics.NoMethod {
 		t.Errorf("solids that fell give %+v", f)
 	}
 }
@@ -89,20 +89,20 @@ func TestTwoReadingsAgainstEmpty(t *testing.T) {
 // higher last level never turns a high trend into another.
 func TestTrendKeepsToWhatWasRead(t *testing.T) {
 	seen := []hydraulics.LevelSeen{{dayOf(2024, 1), manway.Read(50 * manway.Inch)}, {dayOf(2025, 1), manway.Reading{}}, {dayOf(2026, 1), manway.Read(49.5 * manway.Inch)}}
-	all := must[hydraulics.Levels](t)(hydraulics.LevelTrend(48*manway.Inch, seen))
-	read := must[hydraulics.Levels](t)(hydraulics.LevelTrend(48*manway.Inch, []hydraulics.LevelSeen{seen[0], seen[2]}))
+	all := reftable.Must[hydraulics.Levels](t)(hydraulics.LevelTrend(48*manway.Inch, seen))
+	read := reftable.Must[hydraulics.Levels](t)(hydraulics.LevelTrend(48*manway.Inch, []hydraulics.LevelSeen{seen[0], seen[2]}))
 	if all != read || all.Trend != hydraulics.HighAgain || all.High != 2 {
 		t.Errorf("%+v and %+v", all, read)
 	}
 	for inches := 49.1; inches < 70; inches++ {
 		seen[2].Level = manway.Read(manway.Length(inches) * manway.Inch)
-		if l := must[hydraulics.Levels](t)(hydraulics.LevelTrend(48*manway.Inch, seen)); l.Trend != hydraulics.HighAgain {
+		if l := reftable.Must[hydraulics.Levels](t)(hydraulics.LevelTrend(48*manway.Inch, seen)); l.Trend != hydraulics.HighAgain {
 			t.Errorf("%v in: %v", inches, l.Trend)
 		}
 	}
 	for last, want := range map[manway.Length]hydraulics.Trend{48: hydraulics.HighEarlier, 40: hydraulics.LowOnce} {
 		seen[2].Level = manway.Read(last * manway.Inch)
-		if l := must[hydraulics.Levels](t)(hydraulics.LevelTrend(48*manway.Inch, seen)); l.Trend != want {
+		if l := reftable.Must[hydraulics.Levels](t)(hydraulics.LevelTrend(48*manway.Inch, seen)); l.Trend != want {
 			t.Errorf("%v in: %v, want %v", last, l.Trend, want)
 		}
 	}

@@ -13,7 +13,7 @@ import (
 
 // fieldOf is the field of a row.
 func fieldOf(t testing.TB, row reftable.Row) hydraulics.SeptageField {
-	f := hydraulics.SeptageField{Area: area(t, row, "area")}
+	f := hydraulics.SeptageField{Area: reftable.In[manway.Area](t, row, "area")}
 	row.Read(t, "nitrogen", &f.Nitrogen)
 	return f
 }
@@ -38,21 +38,21 @@ func TestLandSpreadingFigures(t *testing.T) {
 		"hours to plow septage in":     figure(hydraulics.PlowedInBy.In(manway.Hour)),
 		"years records are kept":       figure(hydraulics.RecordsForYrs),
 		"septage a field takes in a year": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			return float64(must[hydraulics.SeptageRate](t)(fieldOf(t, row).Rate()).Most), manway.KindVolume
+			return float64(reftable.Must[hydraulics.SeptageRate](t)(fieldOf(t, row).Rate()).Most), manway.KindVolume
 		},
 		"drive that empties the spreader": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			var load manway.Volume
 			row.Read(t, "load", &load)
-			r := must[hydraulics.SeptageRate](t)(fieldOf(t, row).Rate())
-			return float64(must[manway.Length](t)(r.Drive(load, length(t, row, "width")))), manway.KindLength
+			r := reftable.Must[hydraulics.SeptageRate](t)(fieldOf(t, row).Rate())
+			return float64(reftable.Must[manway.Length](t)(r.Drive(load, reftable.In[manway.Length](t, row, "width")))), manway.KindLength
 		},
 		"months to wait after spreading": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			until := must[manway.Date](t)(wait(t, row).Until(manway.Date{Year: 2026, Month: 1, Day: 1}))
+			until := reftable.Must[manway.Date](t)(wait(t, row).Until(manway.Date{Year: 2026, Month: 1, Day: 1}))
 			return float64(12*(until.Year-2026) + int(until.Month) - 1), manway.Ratio
 		},
 		"days to wait after spreading": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			spread := manway.Date{Year: 2026, Month: 1, Day: 1}
-			return float64(spread.DaysUntil(must[manway.Date](t)(wait(t, row).Until(spread)))), manway.Ratio
+			return float64(spread.DaysUntil(reftable.Must[manway.Date](t)(wait(t, row).Until(spread)))), manway.Ratio
 		},
 	}.run(t)
 }
@@ -61,10 +61,10 @@ func TestLandSpreadingFigures(t *testing.T) {
 func TestSeptageWaitsInOrder(t *testing.T) {
 	for _, w := range hydraulics.SeptageWaits() {
 		day := manway.Date{Year: 2024, Month: 1, Day: 1}
-		last := must[manway.Date](t)(w.Until(day))
+		last := reftable.Must[manway.Date](t)(w.Until(day))
 		for range 500 {
 			day = day.AddDays(1)
-			until := must[manway.Date](t)(w.Until(day))
+			until := reftable.Must[manway.Date](t)(w.Until(day))
 			if until.Before(last) || !day.Before(until) {
 				t.Fatalf("%s: spread on %v it waits until %v, the day before until %v", w.Use, day, until, last)
 			}
@@ -78,9 +78,9 @@ func TestSeptageWaitsInOrder(t *testing.T) {
 // strip; what was spread and what is left make up the most.
 func TestSeptageRateScales(t *testing.T) {
 	f := hydraulics.SeptageField{Area: 3 * manway.Acre, Nitrogen: 240 * manway.Pound, Spread: 1000 * manway.Gallon}
-	one := must[hydraulics.SeptageRate](t)(f.Rate())
+	one := reftable.Must[hydraulics.SeptageRate](t)(f.Rate())
 	f.Area, f.Nitrogen = 2*f.Area, 2*f.Nitrogen
-	two := must[hydraulics.SeptageRate](t)(f.Rate())
+	two := reftable.Must[hydraulics.SeptageRate](t)(f.Rate())
 	near := func(what string, got, want float64) {
 		t.Helper()
 		if !(math.Abs(got-want) <= 1e-12*math.Abs(want)) {
@@ -90,14 +90,14 @@ func TestSeptageRateScales(t *testing.T) {
 	near("twice the field", float64(two.Most), 2*float64(one.Most))
 	near("its depth", float64(two.Depth), float64(one.Depth))
 	near("what is left", float64(one.Left+1000*manway.Gallon), float64(one.Most))
-	drive := must[manway.Length](t)(one.Drive(2000*manway.Gallon, 12*manway.Foot))
+	drive := reftable.Must[manway.Length](t)(one.Drive(2000*manway.Gallon, 12*manway.Foot))
 	near("the strip", float64(drive.Times(12*manway.Foot).Times(one.Depth)), float64(2000*manway.Gallon))
 	f.Spread = two.Most + manway.Gallon
-	if r := must[hydraulics.SeptageRate](t)(f.Rate()); !r.Over || r.Left != 0 {
+	if r := reftable.Must[hydraulics.SeptageRate](t)(f.Rate()); !r.Over || r.Left != 0 {
 		t.Errorf("a gallon too much: %+v", r)
 	}
 	f.Spread = two.Most
-	if r := must[hydraulics.SeptageRate](t)(f.Rate()); r.Over {
+	if r := reftable.Must[hydraulics.SeptageRate](t)(f.Rate()); r.Over {
 		t.Error("exactly the most is called too much")
 	}
 	if n := testing.AllocsPerRun(10, func() { _, _ = f.Rate() }); n != 0 {

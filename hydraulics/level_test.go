@@ -6,6 +6,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
+	"manway.example/manway/internal/reftable"
 	"manway.example/manway/tank"
 )
 
@@ -17,14 +18,14 @@ func TestRouteBalance(t *testing.T) {
 			for _, step := range []manway.Duration{0, 2 * manway.Second, 5 * manway.Minute} {
 				r := dayRoute(t, made)
 				r.Outlet.Open, r.Step = open, step
-				done := must[hydraulics.Routed](t)(r.Route())
+				done := reftable.Must[hydraulics.Routed](t)(r.Route())
 				if done.Imbalance > 1e-9 {
 					t.Errorf("%s, open %v, step %v: off by %g", name, open, step, done.Imbalance)
 				}
 				first, last := done.Series[0], done.Series[len(done.Series)-1]
 				stored := manway.Volume(0)
 				for i, c := range r.Compartments {
-					stored += must[manway.Volume](t)(c.Volume(last.Levels[i])) - must[manway.Volume](t)(c.Volume(first.Levels[i]))
+					stored += reftable.Must[manway.Volume](t)(c.Volume(last.Levels[i])) - reftable.Must[manway.Volume](t)(c.Volume(first.Levels[i]))
 				}
 				if off := math.Abs(float64(stored - done.Stored)); off > 5e-5 { // of 4 m3: the table of levels has 256 straight pieces
 					t.Errorf("%s, open %v, step %v: levels hold %v more than the books", name, open, step, stored-done.Stored)
@@ -40,10 +41,10 @@ func TestRouteClosedOutlet(t *testing.T) {
 	made := boxTank(t, 1)
 	r := dayRoute(t, made)
 	r.Outlet.Open, r.Surges, r.Base = 0, nil, 400*manway.GallonPerDay
-	done := must[hydraulics.Routed](t)(r.Route())
+	done := reftable.Must[hydraulics.Routed](t)(r.Route())
 	area := manway.Area(0)
 	for _, c := range r.Compartments {
-		area += must[manway.Area](t)(c.Area(48 * manway.Inch))
+		area += reftable.Must[manway.Area](t)(c.Area(48 * manway.Inch))
 	}
 	for _, m := range []struct {
 		name string
@@ -66,8 +67,8 @@ func TestRouteSettlesAtTheHead(t *testing.T) {
 	for _, open := range []float64{0.05, 0.3, 1} {
 		r := dayRoute(t, made)
 		r.Outlet.Open, r.Surges, r.Base, r.Over = open, nil, 3*manway.GallonPerMinute, 3*manway.Day
-		done := must[hydraulics.Routed](t)(r.Route())
-		want := must[hydraulics.OutletHead](t)(r.Outlet.Head(r.Base)).Head
+		done := reftable.Must[hydraulics.Routed](t)(r.Route())
+		want := reftable.Must[hydraulics.OutletHead](t)(r.Outlet.Head(r.Base)).Head
 		last := done.Series[len(done.Series)-1].Levels[len(r.Compartments)-1] - r.OutletInvert
 		if !(math.Abs(float64(last-want)) <= 0.0005) {
 			t.Errorf("open %v: ends at %v, want %v", open, last, want)
@@ -80,7 +81,7 @@ func TestRouteConverges(t *testing.T) {
 	r := dayRoute(t, lyingTank(t))
 	peak := func(step manway.Duration) float64 {
 		r.Step = step
-		return float64(must[hydraulics.Routed](t)(r.Route()).Peak)
+		return float64(reftable.Must[hydraulics.Routed](t)(r.Route()).Peak)
 	}
 	fine := peak(1 * manway.Second)
 	coarse, middle := math.Abs(peak(60*manway.Second)-fine), math.Abs(peak(15*manway.Second)-fine)
@@ -93,7 +94,7 @@ func TestRouteConverges(t *testing.T) {
 func TestOutletHeadRises(t *testing.T) {
 	last := manway.Length(0)
 	for _, open := range []float64{1, 0.99, 0.5, 0.1, 0.01} {
-		h := must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: open}.Head(5 * manway.GallonPerMinute))
+		h := reftable.Must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: open}.Head(5 * manway.GallonPerMinute))
 		if !(h.Head > last) || h.Clear > h.Head {
 			t.Errorf("open %v: %v after %v", open, h.Head, last)
 		}
@@ -101,13 +102,13 @@ func TestOutletHeadRises(t *testing.T) {
 	}
 	last = 0
 	for gpm := 1.0; gpm < 1000; gpm *= 1.2 {
-		h := must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: 1}.Head(manway.Flow(gpm) * manway.GallonPerMinute))
+		h := reftable.Must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: 1}.Head(manway.Flow(gpm) * manway.GallonPerMinute))
 		if !(h.Head > last) {
 			t.Errorf("%.3g gal/min: %v after %v", gpm, h.Head, last)
 		}
 		last = h.Head
 	}
-	closed := must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: 4 * manway.Inch}.Head(manway.GallonPerMinute))
+	closed := reftable.Must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: 4 * manway.Inch}.Head(manway.GallonPerMinute))
 	if !closed.Closed {
 		t.Error("an outlet with nothing open is not closed")
 	}
@@ -119,13 +120,13 @@ func TestTruck(t *testing.T) {
 	for _, c := range []struct{ volume, loads, trips, left float64 }{
 		{0, 0, 0, 2000}, {1500, 1, 0, 500}, {2000, 1, 0, 0}, {2001, 2, 1, 2499}, {4500, 2, 1, 0}, {4501, 3, 2, 2499},
 	} {
-		l := must[hydraulics.Loads](t)(truck.Loads(gal(c.volume)))
+		l := reftable.Must[hydraulics.Loads](t)(truck.Loads(gal(c.volume)))
 		if float64(l.Loads) != c.loads || float64(l.Trips) != c.trips || !(math.Abs(l.LeftRoom.In(manway.Gallon)-c.left) <= 1e-6) {
 			t.Errorf("%v gal: %d loads, %d trips, %v left; want %v", c.volume, l.Loads, l.Trips, l.LeftRoom, c)
 		}
 	}
 	truck.Tare, truck.Limit = 15000*manway.Pound, 25000*manway.Pound
-	l := must[hydraulics.Loads](t)(truck.Loads(gal(500)))
+	l := reftable.Must[hydraulics.Loads](t)(truck.Loads(gal(500)))
 	if want := 10000 / (1.02 * 62.4) * 1728 / 231; !l.ByWeight || !(math.Abs(l.Full.In(manway.Gallon)-want) <= 1e-6) {
 		t.Errorf("full by weight at %v gal, want %v", l.Full.In(manway.Gallon), want)
 	}
@@ -135,7 +136,7 @@ func TestTruck(t *testing.T) {
 func TestDay(t *testing.T) {
 	gal := manway.Gallon
 	truck := hydraulics.Truck{Capacity: 2500 * gal, Aboard: 400 * gal}
-	day := must[hydraulics.Day](t)(truck.Day([]manway.Volume{1000 * gal, 1250 * gal, 0, 3000 * gal, 900 * gal}))
+	day := reftable.Must[hydraulics.Day](t)(truck.Day([]manway.Volume{1000 * gal, 1250 * gal, 0, 3000 * gal, 900 * gal}))
 	want := []struct{ before, during int }{{0, 0}, {1, 0}, {0, 0}, {0, 1}, {1, 0}}
 	for i, s := range day.Stops {
 		if s.TripsBefore != want[i].before || s.TripsDuring != want[i].during || s.Aboard > truck.Capacity {
@@ -151,14 +152,14 @@ func TestDay(t *testing.T) {
 func TestGaugeRecalibrates(t *testing.T) {
 	c := twoCompartments(t, lyingTank(t)).Compartments[0]
 	g := hydraulics.Gauge{Compartment: c, From: 48 * manway.Inch, To: 6 * manway.Inch, Before: 300 * manway.Gallon}
-	computed := must[manway.Volume](t)(c.Shape.Volume(g.From)) - must[manway.Volume](t)(c.Shape.Volume(g.To))
+	computed := reftable.Must[manway.Volume](t)(c.Shape.Volume(g.From)) - reftable.Must[manway.Volume](t)(c.Shape.Volume(g.To))
 	g.After = g.Before + computed*1.2
-	r := must[hydraulics.GaugeReading](t)(g.Read())
+	r := reftable.Must[hydraulics.GaugeReading](t)(g.Read())
 	if !(math.Abs(r.Ratio-1.2) <= 1e-12) || r.Agrees {
 		t.Errorf("ratio %v, agrees %v", r.Ratio, r.Agrees)
 	}
-	made := must[tank.Tank](t)(tank.New(tank.Spec{Shape: must[tank.Surveyed](t)(g.Recalibrated())}))
-	now := must[manway.Volume](t)(made.Volume(g.From)) - must[manway.Volume](t)(made.Volume(g.To))
+	made := reftable.Must[tank.Tank](t)(tank.New(tank.Spec{Shape: reftable.Must[tank.Surveyed](t)(g.Recalibrated())}))
+	now := reftable.Must[manway.Volume](t)(made.Volume(g.From)) - reftable.Must[manway.Volume](t)(made.Volume(g.To))
 	if !(math.Abs(float64(now/r.Pumped)-1) <= 0.001) {
 		t.Errorf("recalibrated shape holds %v between the levels, the gauge read %v", now, r.Pumped)
 	}
@@ -173,7 +174,7 @@ func TestForecast(t *testing.T) {
 	m := hydraulics.Measured{Outlet: c.Outlet, Compartments: c.Compartments[:1], Last: day(2022, 1, 1), LastKnown: hydraulics.Counted, Visit: day(2024, 1, 1),
 		Rule: hydraulics.Rule{Name: "half", Share: 0.5, Source: manway.Citation{Source: manway.Practice}}}
 	m.Compartments[0].Sludge, m.Compartments[0].Scum = manway.Read(9*manway.Inch), manway.Read(3*manway.Inch)
-	f := must[hydraulics.Forecast](t)(m.Forecast()) // 12 of 24 in in two years of 730 days: two more
+	f := reftable.Must[hydraulics.Forecast](t)(m.Forecast()) // 12 of 24 in in two years of 730 days: two more
 	if f.Method != hydraulics.ByMeasuredRate || !(math.Abs(f.Growth-2) <= 1e-9) || f.Due || f.Likely.Year != 2025 || f.Likely.Month != 12 && f.Likely != day(2026, 1, 1) {
 		t.Errorf("%+v", f)
 	}
@@ -181,16 +182,16 @@ func TestForecast(t *testing.T) {
 		t.Errorf("low %v, likely %v, high %v", f.Low, f.Likely, f.High)
 	}
 	m.Compartments[0].Sludge = manway.Read(23 * manway.Inch)
-	if f = must[hydraulics.Forecast](t)(m.Forecast()); !f.Due || f.Likely != m.Visit || !(math.Abs(f.Growth-24./26) <= 1e-9) || f.Pumped.Likely != day(2025, 11, 1) {
+	if f = reftable.Must[hydraulics.Forecast](t)(m.Forecast()); !f.Due || f.Likely != m.Visit || !(math.Abs(f.Growth-24./26) <= 1e-9) || f.Pumped.Likely != day(2025, 11, 1) {
 		t.Errorf("26 of 24 in: %+v", f)
 	}
 	m.LastKnown = hydraulics.Unknown
 	h := hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: manway.No, Months: 12}
-	f = must[hydraulics.Forecast](t)(hydraulics.NextPumpOut(m, h, 1000*manway.Gallon, m.Visit))
+	f = reftable.Must[hydraulics.Forecast](t)(hydraulics.NextPumpOut(m, h, 1000*manway.Gallon, m.Visit))
 	if f.Method != hydraulics.ByTable || f.Pumped.Likely.String() != "2026-08-01" || !f.Likely.IsZero() {
 		t.Errorf("by the table: %+v", f)
 	}
-	f = must[hydraulics.Forecast](t)(hydraulics.NextPumpOut(m, hydraulics.Household{}, 1000*manway.Gallon, m.Visit))
+	f = reftable.Must[hydraulics.Forecast](t)(hydraulics.NextPumpOut(m, hydraulics.Household{}, 1000*manway.Gallon, m.Visit))
 	if f.Method != hydraulics.NoMethod || !f.Likely.IsZero() {
 		t.Errorf("nothing known: %+v", f)
 	}
@@ -198,7 +199,7 @@ func TestForecast(t *testing.T) {
 
 // Property (bounded): every published rate lies within the spread that is told.
 func TestAccumulationSpread(t *testing.T) {
-	c := must[hydraulics.Comparison](t)(hydraulics.CompareAccumulation(4, 3*manway.Year))
+	c := reftable.Must[hydraulics.Comparison](t)(hydraulics.CompareAccumulation(4, 3*manway.Year))
 	valid := 0
 	for _, m := range c.Models {
 		if m.Valid {

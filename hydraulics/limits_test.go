@@ -6,6 +6,7 @@ import (
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
 	"manway.example/manway/internal/limit"
+	"manway.example/manway/internal/reftable"
 	"manway.example/manway/tank"
 )
 
@@ -21,7 +22,7 @@ const (
 
 // Water, pipes and the air over them.
 func TestLimitsOfPipes(t *testing.T) {
-	water := must[hydraulics.Water](t)(hydraulics.WaterAt(sixty))
+	water := reftable.Must[hydraulics.Water](t)(hydraulics.WaterAt(sixty))
 	limit.Check(t, sixty, func(x manway.Temperature) error { return refused(hydraulics.WaterAt(x)) },
 		limit.Between("Temperature", manway.Temperature(273.15), 373.15))
 	limit.Check(t, 0, func(x manway.Length) error { return refused(hydraulics.Atmosphere(x)) },
@@ -147,10 +148,12 @@ func TestLimitsOfSolids(t *testing.T) {
 		limit.Between("Keeps[0].Level", 0, mostRoom), limit.AtLeast("Compartments", 1), limit.AtMost("Compartments", 4), limit.Between("Dividers", 1, 1),
 		limit.AtMost("Outlet", mostRoom))
 	limit.Refuses(t, c, plan, "Compartments[0].Shape", func(x *hydraulics.Case) { x.Outlet = 61 * manway.Inch })
-	limit.Check(t, 100*perMin, func(q manway.Flow) error { return refused(must[hydraulics.Plan](t)(hydraulics.PumpOut(c)).AtRate(q)) },
+	limit.Check(t, 100*perMin, func(q manway.Flow) error {
+		return refused(reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(c)).AtRate(q))
+	},
 		limit.Between("Usual", 1*perMin, 10000*perMin))
 	limit.Check(t, hydraulics.Household{}, func(h hydraulics.Household) error {
-		return refused(must[hydraulics.Plan](t)(hydraulics.PumpOut(c)).Skipped(h))
+		return refused(reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(c)).Skipped(h))
 	},
 		limit.Between("Bedrooms", 0, 50))
 	type holding struct{ Holds, Capacity manway.Volume }
@@ -249,7 +252,7 @@ func TestLimitsOfLevels(t *testing.T) {
 	limit.Check(t, g, func(g hydraulics.Gauge) error { return refused(g.Read()) },
 		limit.Between("From", 1*manway.Inch, 40*manway.Foot), limit.Between("To", 0, 47*manway.Inch), limit.Between("Before", 0, 15000*gallon), limit.Between("After", 300*gallon, 15000*gallon),
 		limit.Between("Inflow", 0, 500*gallon))
-	computed := must[hydraulics.GaugeReading](t)(g.Read()).Computed
+	computed := reftable.Must[hydraulics.GaugeReading](t)(g.Read()).Computed
 	limit.Check(t, g, func(g hydraulics.Gauge) error { return refused(g.Recalibrated()) },
 		limit.Between("After", 301*gallon+computed/2, 301*gallon+2*computed))
 	e := hydraulics.Emptying{Suction: hydraulics.Suction{Temperature: sixty, Vacuum: 24 * manway.InchMercury, Lift: 4 * manway.Foot, UsualRate: 0.01,

@@ -13,32 +13,6 @@ import (
 // quantities maps what a row prints to how it is computed, in SI.
 type quantities map[string]func(testing.TB, reftable.Row) (float64, manway.Kind)
 
-func length(t testing.TB, row reftable.Row, key string) (x manway.Length) {
-	row.Read(t, key, &x)
-	return x
-}
-
-func flow(t testing.TB, row reftable.Row, key string) (x manway.Flow) {
-	row.Read(t, key, &x)
-	return x
-}
-
-func area(t testing.TB, row reftable.Row, key string) (x manway.Area) {
-	row.Read(t, key, &x)
-	return x
-}
-
-// must ends the test on an error.
-func must[T any](t testing.TB) func(T, error) T {
-	return func(v T, err error) T {
-		t.Helper()
-		if err != nil {
-			t.Fatal(err)
-		}
-		return v
-	}
-}
-
 // inUnit is x, in SI, in the unit of the row.
 func inUnit(t testing.TB, row reftable.Row, x float64, kind manway.Kind) float64 {
 	t.Helper()
@@ -106,19 +80,19 @@ func (q quantities) run(t *testing.T) {
 }
 
 func hose(t testing.TB, row reftable.Row) hydraulics.Hose {
-	h := hydraulics.Hose{Diameter: length(t, row, "diameter"), Length: 100 * manway.Foot}
+	h := hydraulics.Hose{Diameter: reftable.In[manway.Length](t, row, "diameter"), Length: 100 * manway.Foot}
 	if _, ok := row.Lookup("length"); ok {
-		h.Length = length(t, row, "length")
+		h.Length = reftable.In[manway.Length](t, row, "length")
 	}
 	if _, ok := row.Lookup("roughness"); ok {
-		h.Roughness = length(t, row, "roughness")
+		h.Roughness = reftable.In[manway.Length](t, row, "roughness")
 	}
 	return h
 }
 
 // water has the viscosity that the source took.
 func water(t testing.TB, row reftable.Row) hydraulics.Water {
-	w := must[hydraulics.Water](t)(hydraulics.WaterAt(290))
+	w := reftable.Must[hydraulics.Water](t)(hydraulics.WaterAt(290))
 	if _, ok := row.Lookup("viscosity"); ok {
 		w.Viscosity = row.Float(t, "viscosity")
 	}
@@ -127,56 +101,56 @@ func water(t testing.TB, row reftable.Row) hydraulics.Water {
 
 // drainAt is the flow at the depth whose area is the row's share of the pipe.
 func drainAt(t testing.TB, row reftable.Row) hydraulics.DrainFlow {
-	d := hydraulics.Drain{Diameter: length(t, row, "diameter"), Slope: row.Float(t, "slope"), N: row.Float(t, "n")}
+	d := hydraulics.Drain{Diameter: reftable.In[manway.Length](t, row, "diameter"), Slope: row.Float(t, "slope"), N: row.Float(t, "n")}
 	share := row.Float(t, "area_share")
 	lo, hi := manway.Length(0), d.Diameter
-	full := must[hydraulics.DrainFlow](t)(d.AtDepth(d.Diameter))
+	full := reftable.Must[hydraulics.DrainFlow](t)(d.AtDepth(d.Diameter))
 	if share == 1 {
 		return full
 	}
 	for range 100 {
 		mid := (lo + hi) / 2
-		if must[hydraulics.DrainFlow](t)(d.AtDepth(mid)).Area < full.Area*manway.Area(share) {
+		if reftable.Must[hydraulics.DrainFlow](t)(d.AtDepth(mid)).Area < full.Area*manway.Area(share) {
 			lo = mid
 		} else {
 			hi = mid
 		}
 	}
-	return must[hydraulics.DrainFlow](t)(d.AtDepth(lo))
+	return reftable.Must[hydraulics.DrainFlow](t)(d.AtDepth(lo))
 }
 
 // circle is the flow at a share of the diameter, and full.
 func circle(t testing.TB, row reftable.Row) (at, full hydraulics.DrainFlow) {
 	d := hydraulics.Drain{Diameter: 1 * manway.Foot, Slope: 0.01, N: 0.013}
 	if _, ok := row.Lookup("diameter"); ok {
-		d.Diameter = length(t, row, "diameter")
+		d.Diameter = reftable.In[manway.Length](t, row, "diameter")
 	}
 	depth := d.Diameter * manway.Length(row.Float(t, "share"))
-	return must[hydraulics.DrainFlow](t)(d.AtDepth(depth)), must[hydraulics.DrainFlow](t)(d.AtDepth(d.Diameter))
+	return reftable.Must[hydraulics.DrainFlow](t)(d.AtDepth(depth)), reftable.Must[hydraulics.DrainFlow](t)(d.AtDepth(d.Diameter))
 }
 
 func TestPipeFigures(t *testing.T) {
 	quantities{
 		"Darcy friction factor": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			f := must[hydraulics.Friction](t)(hydraulics.FrictionFactor(row.Float(t, "reynolds"), row.Float(t, "roughness")))
+			f := reftable.Must[hydraulics.Friction](t)(hydraulics.FrictionFactor(row.Float(t, "reynolds"), row.Float(t, "roughness")))
 			return f.Factor, manway.Ratio
 		},
 		"loss by Darcy-Weisbach": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			r := must[hydraulics.HoseFlow](t)(hose(t, row).AtFlow(flow(t, row, "flow"), water(t, row)))
+			r := reftable.Must[hydraulics.HoseFlow](t)(hose(t, row).AtFlow(reftable.In[manway.Flow](t, row, "flow"), water(t, row)))
 			return float64(r.Loss), manway.KindLength
 		},
 		"velocity in a full pipe": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			r := must[hydraulics.HoseFlow](t)(hose(t, row).AtFlow(flow(t, row, "flow"), water(t, row)))
+			r := reftable.Must[hydraulics.HoseFlow](t)(hose(t, row).AtFlow(reftable.In[manway.Flow](t, row, "flow"), water(t, row)))
 			return float64(r.Velocity), manway.KindVelocity
 		},
 		"flow under a head": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			r := must[hydraulics.HoseFlow](t)(hose(t, row).AtHead(length(t, row, "head"), water(t, row)))
+			r := reftable.Must[hydraulics.HoseFlow](t)(hose(t, row).AtHead(reftable.In[manway.Length](t, row, "head"), water(t, row)))
 			return float64(r.Flow), manway.KindFlow
 		},
 		"loss by Hazen-Williams": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			h := hose(t, row)
 			h.C = row.Float(t, "c")
-			return float64(must[manway.Length](t)(h.HazenWilliams(flow(t, row, "flow")))), manway.KindLength
+			return float64(reftable.Must[manway.Length](t)(h.HazenWilliams(reftable.In[manway.Flow](t, row, "flow")))), manway.KindLength
 		},
 		"loss coefficient": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			for _, f := range hydraulics.Fittings() {
@@ -202,7 +176,7 @@ func TestDrainFigures(t *testing.T) {
 			at, full := circle(t, row)
 			if row.Float(t, "share") < 0.9 && row.Float(t, "share") > 0 { // deeper, a flow has two depths
 				d := hydraulics.Drain{Diameter: full.Depth, Slope: 0.01, N: 0.013}
-				at = must[hydraulics.DrainFlow](t)(d.AtFlow(at.Flow)) // the depth found again from the flow
+				at = reftable.Must[hydraulics.DrainFlow](t)(d.AtFlow(at.Flow)) // the depth found again from the flow
 			}
 			return float64(at.Area / full.Area), manway.Ratio
 		},
@@ -229,15 +203,15 @@ func TestDrainFigures(t *testing.T) {
 			}[row.Input(t, "material")], manway.Ratio
 		},
 		"velocity at critical depth": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			h := must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: length(t, row, "diameter"), Open: 1}.Head(flow(t, row, "flow")))
+			h := reftable.Must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: reftable.In[manway.Length](t, row, "diameter"), Open: 1}.Head(reftable.In[manway.Flow](t, row, "flow")))
 			return float64(h.Velocity), manway.KindVelocity
 		},
 		"head over the invert": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			h := must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: length(t, row, "diameter"), Open: 1}.Head(flow(t, row, "flow")))
+			h := reftable.Must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: reftable.In[manway.Length](t, row, "diameter"), Open: 1}.Head(reftable.In[manway.Flow](t, row, "flow")))
 			return float64(h.Head), manway.KindLength
 		},
 		"critical depth": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			h := must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: length(t, row, "diameter"), Open: 1}.Head(flow(t, row, "flow")))
+			h := reftable.Must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: reftable.In[manway.Length](t, row, "diameter"), Open: 1}.Head(reftable.In[manway.Flow](t, row, "flow")))
 			return float64(h.Critical), manway.KindLength
 		},
 	}.run(t)
@@ -246,26 +220,26 @@ func TestDrainFigures(t *testing.T) {
 func TestOpeningFigures(t *testing.T) {
 	quantities{
 		"time to drain": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			d := must[manway.Duration](t)(hydraulics.DrainTime(area(t, row, "plan"), area(t, row, "opening"), length(t, row, "from"), length(t, row, "to"), row.Float(t, "coefficient")))
+			d := reftable.Must[manway.Duration](t)(hydraulics.DrainTime(reftable.In[manway.Area](t, row, "plan"), reftable.In[manway.Area](t, row, "opening"), reftable.In[manway.Length](t, row, "from"), reftable.In[manway.Length](t, row, "to"), row.Float(t, "coefficient")))
 			return float64(d), manway.KindDuration
 		},
 		"flow through an opening": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			q := must[manway.Flow](t)(hydraulics.Orifice(area(t, row, "area"), length(t, row, "head"), row.Float(t, "coefficient")))
+			q := reftable.Must[manway.Flow](t)(hydraulics.Orifice(reftable.In[manway.Area](t, row, "area"), reftable.In[manway.Length](t, row, "head"), row.Float(t, "coefficient")))
 			return float64(q), manway.KindFlow
 		},
 		"leak through a hole": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			d := float64(length(t, row, "diameter"))
-			q := must[manway.Flow](t)(hydraulics.Orifice(manway.Area(math.Pi/4*d*d), length(t, row, "head"), 0.61))
+			d := float64(reftable.In[manway.Length](t, row, "diameter"))
+			q := reftable.Must[manway.Flow](t)(hydraulics.Orifice(manway.Area(math.Pi/4*d*d), reftable.In[manway.Length](t, row, "head"), 0.61))
 			return float64(q), manway.KindFlow
 		},
 		"flow over a weir with two end contractions": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			q := must[manway.Flow](t)(hydraulics.FrancisWeir(length(t, row, "crest"), length(t, row, "head")))
+			q := reftable.Must[manway.Flow](t)(hydraulics.FrancisWeir(reftable.In[manway.Length](t, row, "crest"), reftable.In[manway.Length](t, row, "head")))
 			return float64(q), manway.KindFlow
 		},
 		"flow over a notch": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			var a manway.Angle
 			row.Read(t, "angle", &a)
-			q := must[manway.Flow](t)(hydraulics.VNotch(a, length(t, row, "head")))
+			q := reftable.Must[manway.Flow](t)(hydraulics.VNotch(a, reftable.In[manway.Length](t, row, "head")))
 			return float64(q), manway.KindFlow
 		},
 	}.run(t)
@@ -276,14 +250,14 @@ func TestOpeningFigures(t *testing.T) {
 func TestLeastSlopes(t *testing.T) {
 	for _, row := range reftable.Load(t, "hydraulics.csv").With("quantity", "least slope for 2 ft/s full") {
 		t.Run(row.ID, func(t *testing.T) {
-			size := length(t, row, "size")
+			size := reftable.In[manway.Length](t, row, "size")
 			slope, err := strconv.ParseFloat(row.Printed, 64)
 			if err != nil {
 				t.Fatal(err)
 			}
 			speed := func(percent float64) float64 {
 				d := hydraulics.Drain{Diameter: size, Slope: percent / 100, N: row.Float(t, "n")}
-				return must[hydraulics.DrainFlow](t)(d.AtDepth(size)).Velocity.In(manway.FootPerSecond)
+				return reftable.Must[hydraulics.DrainFlow](t)(d.AtDepth(size)).Velocity.In(manway.FootPerSecond)
 			}
 			v := speed(slope)
 			if v < 2 || v > 2.2 {
@@ -301,12 +275,12 @@ func TestLeastSlopes(t *testing.T) {
 func TestFixtureUnitFigures(t *testing.T) {
 	for _, row := range reftable.Load(t, "hydraulics.csv").With("quantity", "greatest fixture units") {
 		t.Run(row.ID, func(t *testing.T) {
-			slope := float64(length(t, row, "fall") / manway.Foot)
-			c := must[manway.Check](t)(hydraulics.FixtureLoad(length(t, row, "size"), slope, 1, false))
+			slope := float64(reftable.In[manway.Length](t, row, "fall") / manway.Foot)
+			c := reftable.Must[manway.Check](t)(hydraulics.FixtureLoad(reftable.In[manway.Length](t, row, "size"), slope, 1, false))
 			row.Check(t, c.Capacity)
 			units := int(c.Capacity)
-			at := must[manway.Check](t)(hydraulics.FixtureLoad(length(t, row, "size"), slope, units, false))
-			over := must[manway.Check](t)(hydraulics.FixtureLoad(length(t, row, "size"), slope, units+1, false))
+			at := reftable.Must[manway.Check](t)(hydraulics.FixtureLoad(reftable.In[manway.Length](t, row, "size"), slope, units, false))
+			over := reftable.Must[manway.Check](t)(hydraulics.FixtureLoad(reftable.In[manway.Length](t, row, "size"), slope, units+1, false))
 			if at.Status != manway.Pass || over.Status != manway.Fail {
 				t.Errorf("at %d %v, one more %v: want pass and fail", units, at.Status, over.Status)
 			}

@@ -6,6 +6,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
+	"manway.example/manway/internal/reftable"
 )
 
 // near wants two figures alike to a part in 1e9.
@@ -21,15 +22,15 @@ func near(t *testing.T, what string, got, want float64) {
 func TestAirAndWater(t *testing.T) {
 	last := manway.Pressure(math.Inf(1))
 	for h := manway.Length(-400); h <= 11000; h += 100 {
-		p := must[manway.Pressure](t)(hydraulics.Atmosphere(h))
+		p := reftable.Must[manway.Pressure](t)(hydraulics.Atmosphere(h))
 		if !(p < last) {
 			t.Errorf("at %v: %v after %v", h, p, last)
 		}
 		last = p
 	}
-	cold := must[hydraulics.Water](t)(hydraulics.WaterAt(273.15))
+	cold := reftable.Must[hydraulics.Water](t)(hydraulics.WaterAt(273.15))
 	for c := manway.Temperature(1); c <= 100; c++ {
-		w := must[hydraulics.Water](t)(hydraulics.WaterAt(273.15 + c))
+		w := reftable.Must[hydraulics.Water](t)(hydraulics.WaterAt(273.15 + c))
 		if !(w.Vapour > cold.Vapour && w.Viscosity < cold.Viscosity) || c > 4 && !(w.Density < cold.Density) {
 			t.Errorf("at %v C: %+v after %+v", c, w, cold)
 		}
@@ -41,20 +42,22 @@ func TestAirAndWater(t *testing.T) {
 // pressures stand as high together as apart, and a tank is pumped down in two
 // stretches of time as in one.
 func TestInSeries(t *testing.T) {
-	w := must[hydraulics.Water](t)(hydraulics.WaterAt(sixty))
+	w := reftable.Must[hydraulics.Water](t)(hydraulics.WaterAt(sixty))
 	q := 150 * manway.GallonPerMinute
 	one, two, three := hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 40, C: 140}, hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 60, Fittings: 2, C: 140}, hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100, Fittings: 2, C: 140}
-	loss := func(h hydraulics.Hose) float64 { return float64(must[hydraulics.HoseFlow](t)(h.AtFlow(q, w)).Loss) }
+	loss := func(h hydraulics.Hose) float64 {
+		return float64(reftable.Must[hydraulics.HoseFlow](t)(h.AtFlow(q, w)).Loss)
+	}
 	near(t, "Darcy and Weisbach", loss(one)+loss(two), loss(three))
-	hazen := func(h hydraulics.Hose) float64 { return float64(must[manway.Length](t)(h.HazenWilliams(q))) }
+	hazen := func(h hydraulics.Hose) float64 { return float64(reftable.Must[manway.Length](t)(h.HazenWilliams(q))) }
 	near(t, "Hazen and Williams", hazen(one)+hazen(two), hazen(three))
 	near(t, "head", float64(w.Head(20000)+w.Head(30000)), float64(w.Head(50000)))
 	down := func(from, to manway.Pressure) float64 {
-		return float64(must[manway.Duration](t)(hydraulics.VacuumTime(10, 0.1, from, to)))
+		return float64(reftable.Must[manway.Duration](t)(hydraulics.VacuumTime(10, 0.1, from, to)))
 	}
 	near(t, "vacuum", down(1e5, 6e4)+down(6e4, 2e4), down(1e5, 2e4))
 	emptied := func(from, to manway.Length) float64 {
-		return float64(must[manway.Duration](t)(hydraulics.DrainTime(2, 0.001, from, to, 0.61)))
+		return float64(reftable.Must[manway.Duration](t)(hydraulics.DrainTime(2, 0.001, from, to, 0.61)))
 	}
 	near(t, "draining", emptied(1.5, 0.7)+emptied(0.7, 0.1), emptied(1.5, 0.1))
 }
@@ -62,15 +65,15 @@ func TestInSeries(t *testing.T) {
 // Property (scaling): by Froude's law all lengths doubled let 2^2.5 times the flow
 // through an opening or over a weir, and take 2^0.5 times as long to drain.
 func TestFroude(t *testing.T) {
-	flow := func(q manway.Flow, err error) float64 { return float64(must[manway.Flow](t)(q, err)) }
+	flow := func(q manway.Flow, err error) float64 { return float64(reftable.Must[manway.Flow](t)(q, err)) }
 	times := math.Pow(2, 2.5)
 	near(t, "orifice", flow(hydraulics.Orifice(0.04, 0.6, 0.61)), times*flow(hydraulics.Orifice(0.01, 0.3, 0.61)))
 	near(t, "weir", flow(hydraulics.FrancisWeir(2, 0.4)), times*flow(hydraulics.FrancisWeir(1, 0.2)))
 	near(t, "notch", flow(hydraulics.VNotch(1, 0.4)), times*flow(hydraulics.VNotch(1, 0.2)))
-	seconds := func(d manway.Duration, err error) float64 { return float64(must[manway.Duration](t)(d, err)) }
+	seconds := func(d manway.Duration, err error) float64 { return float64(reftable.Must[manway.Duration](t)(d, err)) }
 	near(t, "draining", seconds(hydraulics.DrainTime(8, 0.004, 2, 0.5, 0.61)), math.Sqrt2*seconds(hydraulics.DrainTime(2, 0.001, 1, 0.25, 0.61)))
-	near(t, "outlet", float64(must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: 0.2, Open: 0.3}.Head(0.001*manway.Flow(times))).Head),
-		2*float64(must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: 0.1, Open: 0.3}.Head(0.001)).Head))
+	near(t, "outlet", float64(reftable.Must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: 0.2, Open: 0.3}.Head(0.001*manway.Flow(times))).Head),
+		2*float64(reftable.Must[hydraulics.OutletHead](t)(hydraulics.Outlet{Diameter: 0.1, Open: 0.3}.Head(0.001)).Head))
 }
 
 // Property (two ways): a tank drains in the time that the flow through its hole,
@@ -80,9 +83,9 @@ func TestDrainTimeBySteps(t *testing.T) {
 	sum := 0.0
 	for i := range n {
 		h := 0.25 + 0.75*(float64(i)+0.5)/n
-		sum += 2 * 0.75 / n / float64(must[manway.Flow](t)(hydraulics.Orifice(0.001, manway.Length(h), 0.61)))
+		sum += 2 * 0.75 / n / float64(reftable.Must[manway.Flow](t)(hydraulics.Orifice(0.001, manway.Length(h), 0.61)))
 	}
-	got := float64(must[manway.Duration](t)(hydraulics.DrainTime(2, 0.001, 1, 0.25, 0.61)))
+	got := float64(reftable.Must[manway.Duration](t)(hydraulics.DrainTime(2, 0.001, 1, 0.25, 0.61)))
 	if !(math.Abs(sum/got-1) <= 1e-7) {
 		t.Errorf("%v s, by steps %v s", got, sum)
 	}
@@ -91,7 +94,7 @@ func TestDrainTimeBySteps(t *testing.T) {
 // Property (monotone): a steeper or a larger drain never carries fewer units.
 func TestFixtureLoadRises(t *testing.T) {
 	most := func(nominal manway.Length, slope float64) float64 {
-		return must[manway.Check](t)(hydraulics.FixtureLoad(nominal, slope, 1, false)).Capacity
+		return reftable.Must[manway.Check](t)(hydraulics.FixtureLoad(nominal, slope, 1, false)).Capacity
 	}
 	sizes := []manway.Length{2, 3, 4, 6, 8, 10, 12, 15}
 	for i, d := range sizes {
@@ -110,10 +113,10 @@ func TestFixtureLoadRises(t *testing.T) {
 // once in that time at half its rate, and less often at any other inflow.
 func TestWetWellCycle(t *testing.T) {
 	pump, cycle := 30*manway.GallonPerMinute, 10*manway.Minute
-	v := must[manway.Volume](t)(hydraulics.WetWellVolume(pump, cycle))
-	near(t, "at half the rate", float64(must[manway.Duration](t)(hydraulics.CycleTime(v, pump, pump/2))), float64(cycle))
+	v := reftable.Must[manway.Volume](t)(hydraulics.WetWellVolume(pump, cycle))
+	near(t, "at half the rate", float64(reftable.Must[manway.Duration](t)(hydraulics.CycleTime(v, pump, pump/2))), float64(cycle))
 	for share := manway.Flow(0.05); share < 1; share += 0.05 {
-		if c := must[manway.Duration](t)(hydraulics.CycleTime(v, pump, share*pump)); c < cycle*(1-1e-9) {
+		if c := reftable.Must[manway.Duration](t)(hydraulics.CycleTime(v, pump, share*pump)); c < cycle*(1-1e-9) {
 			t.Errorf("at %v of the rate it starts every %v", share, c)
 		}
 	}
@@ -123,13 +126,13 @@ func TestWetWellCycle(t *testing.T) {
 // as many runs again in as long again are the same flow.
 func TestChamberBalance(t *testing.T) {
 	c := hydraulics.Chamber{Area: 17.5 * manway.SquareFoot, Off: 10 * manway.Inch, On: 16 * manway.Inch, Alarm: 20 * manway.Inch, Top: 40 * manway.Inch, Drain: manway.Gallon}
-	still := must[hydraulics.Drawdown](t)(c.Drawdown(5*manway.Inch, 3*manway.Minute, 0))
-	fed := must[hydraulics.Drawdown](t)(c.Drawdown(5*manway.Inch, 3*manway.Minute, 2*manway.GallonPerMinute))
+	still := reftable.Must[hydraulics.Drawdown](t)(c.Drawdown(5*manway.Inch, 3*manway.Minute, 0))
+	fed := reftable.Must[hydraulics.Drawdown](t)(c.Drawdown(5*manway.Inch, 3*manway.Minute, 2*manway.GallonPerMinute))
 	near(t, "rate", float64(fed.Rate-still.Rate), float64(2*manway.GallonPerMinute))
-	a := must[hydraulics.Usage](t)(c.Usage(40, 7*manway.Day, 300*manway.GallonPerDay))
-	b := must[hydraulics.Usage](t)(c.Usage(80, 14*manway.Day, 300*manway.GallonPerDay))
+	a := reftable.Must[hydraulics.Usage](t)(c.Usage(40, 7*manway.Day, 300*manway.GallonPerDay))
+	b := reftable.Must[hydraulics.Usage](t)(c.Usage(80, 14*manway.Day, 300*manway.GallonPerDay))
 	near(t, "flow", float64(b.Flow), float64(a.Flow))
-	d := must[hydraulics.Dosing](t)(c.Dosing(a.Flow, 0))
+	d := reftable.Must[hydraulics.Dosing](t)(c.Dosing(a.Flow, 0))
 	near(t, "runs a day at that flow", d.RunsPerDay, a.PerDay)
 }
 
@@ -138,21 +141,21 @@ func TestChamberBalance(t *testing.T) {
 // more people shorten it; a later interval is never an earlier date.
 func TestIntervalsOrdered(t *testing.T) {
 	for people := 2; people <= 8; people++ {
-		few, many := must[manway.Duration](t)(hydraulics.DerivedInterval(people-1, 1200*manway.Gallon)), must[manway.Duration](t)(hydraulics.DerivedInterval(people, 1200*manway.Gallon))
-		if larger := must[manway.Duration](t)(hydraulics.DerivedInterval(people, 1500*manway.Gallon)); !(many < few && many < larger) {
+		few, many := reftable.Must[manway.Duration](t)(hydraulics.DerivedInterval(people-1, 1200*manway.Gallon)), reftable.Must[manway.Duration](t)(hydraulics.DerivedInterval(people, 1200*manway.Gallon))
+		if larger := reftable.Must[manway.Duration](t)(hydraulics.DerivedInterval(people, 1500*manway.Gallon)); !(many < few && many < larger) {
 			t.Errorf("%d people: %v, one fewer %v, in a larger tank %v", people, many, few, larger)
 		}
 		h := hydraulics.Household{People: people, PeopleKnown: hydraulics.About}
-		r := must[hydraulics.HouseholdInterval](t)(h.Interval(1200 * manway.Gallon))
+		r := reftable.Must[hydraulics.HouseholdInterval](t)(h.Interval(1200 * manway.Gallon))
 		h.People--
-		if fewer := must[hydraulics.HouseholdInterval](t)(h.Interval(1200 * manway.Gallon)); !(r.Low.Time <= r.Likely.Time && r.Likely.Time <= r.High.Time && r.Likely.Time < fewer.Likely.Time) {
+		if fewer := reftable.Must[hydraulics.HouseholdInterval](t)(h.Interval(1200 * manway.Gallon)); !(r.Low.Time <= r.Likely.Time && r.Likely.Time <= r.High.Time && r.Likely.Time < fewer.Likely.Time) {
 			t.Errorf("%d people: %+v, one fewer %+v", people, r, fewer)
 		}
 	}
 	last := manway.Date{Year: 2024, Month: 1, Day: 31}
 	next := last
 	for days := manway.Duration(0); days < 900; days++ {
-		d := must[manway.Date](t)(hydraulics.NextDate(last, days*manway.Day))
+		d := reftable.Must[manway.Date](t)(hydraulics.NextDate(last, days*manway.Day))
 		if d.Before(next) {
 			t.Errorf("%v after: %v before %v", days*manway.Day, d, next)
 		}
@@ -177,7 +180,7 @@ func TestPeopleAndSludge(t *testing.T) {
 	for people := 1; people < 200; people++ {
 		s := hydraulics.Served{People: people, PerPerson: 150 * manway.LitrePerDay, Years: 1, Climate: hydraulics.Warm}
 		for i, size := range [3]hydraulics.Sizing{
-			must[hydraulics.Sizing](t)(s.BrazilSizing(manway.LitrePerDay)), must[hydraulics.Sizing](t)(s.PeruSizing()), must[hydraulics.Sizing](t)(s.WHOSizing(false)),
+			reftable.Must[hydraulics.Sizing](t)(s.BrazilSizing(manway.LitrePerDay)), reftable.Must[hydraulics.Sizing](t)(s.PeruSizing()), reftable.Must[hydraulics.Sizing](t)(s.WHOSizing(false)),
 		} {
 			near(t, "sum of the parts", float64(size.Liquid+size.Solids+size.Reserve), float64(size.Total))
 			if size.Solids < last[i] {
@@ -193,8 +196,8 @@ func TestPeopleAndSludge(t *testing.T) {
 func TestLayersAdd(t *testing.T) {
 	c := twoCompartments(t, lyingTank(t)).Compartments[0]
 	for _, level := range []manway.Length{20, 30, 48, 55} {
-		s := must[hydraulics.Split](t)(c.Layers(level * manway.Inch))
-		near(t, "layers", float64(s.Scum+s.Clear+s.Sludge), float64(must[manway.Volume](t)(c.Shape.Volume(level*manway.Inch))))
+		s := reftable.Must[hydraulics.Split](t)(c.Layers(level * manway.Inch))
+		near(t, "layers", float64(s.Scum+s.Clear+s.Sludge), float64(reftable.Must[manway.Volume](t)(c.Shape.Volume(level*manway.Inch))))
 	}
 }
 
@@ -203,23 +206,23 @@ func TestLayersAdd(t *testing.T) {
 // twice the time is the same loss a day.
 func TestLevelsScale(t *testing.T) {
 	f := hydraulics.Found{Outlet: 1.2, Level: manway.Read(1.3), Area: 3, Runback: hydraulics.Runback{Seen: manway.Yes, Rise: 0.1, Over: 600}}
-	one := must[hydraulics.Finding](t)(hydraulics.Arrival(f))
+	one := reftable.Must[hydraulics.Finding](t)(hydraulics.Arrival(f))
 	f.Area *= 2
-	two := must[hydraulics.Finding](t)(hydraulics.Arrival(f))
+	two := reftable.Must[hydraulics.Finding](t)(hydraulics.Arrival(f))
 	near(t, "over the outlet", float64(two.Over), 2*float64(one.Over))
 	near(t, "run back", float64(two.RanBack), 2*float64(one.RanBack))
 	r := hydraulics.Retention{Liquid: 4, Solids: 1, Average: 1e-5, Peak: 3e-5, LeakIn: 1e-6}
-	small := must[hydraulics.RetentionTimes](t)(r.Times())
-	large := must[hydraulics.RetentionTimes](t)(hydraulics.Retention{Liquid: 8, Solids: 2, Average: 2e-5, Peak: 6e-5, LeakIn: 2e-6}.Times())
+	small := reftable.Must[hydraulics.RetentionTimes](t)(r.Times())
+	large := reftable.Must[hydraulics.RetentionTimes](t)(hydraulics.Retention{Liquid: 8, Solids: 2, Average: 2e-5, Peak: 6e-5, LeakIn: 2e-6}.Times())
 	near(t, "retention", float64(large.Now), float64(small.Now))
 	near(t, "with the leak", float64(large.NowWithLeak), float64(small.NowWithLeak))
 	w := hydraulics.WaterTest{Area: 3, Liquid: 4, Change: 0.01, Over: manway.Day}
-	day := must[hydraulics.WaterTestResult](t)(w.Result())
+	day := reftable.Must[hydraulics.WaterTestResult](t)(w.Result())
 	w.Change, w.Over = 2*w.Change, 2*w.Over
-	days := must[hydraulics.WaterTestResult](t)(w.Result())
+	days := reftable.Must[hydraulics.WaterTestResult](t)(w.Result())
 	near(t, "loss a day", float64(days.PerDay), float64(day.PerDay))
 	holding := func(k manway.Volume) float64 {
-		c := must[manway.Check](t)(hydraulics.HoldingTank(2*k, 3*k))
+		c := reftable.Must[manway.Check](t)(hydraulics.HoldingTank(2*k, 3*k))
 		return c.Demand / c.Capacity
 	}
 	near(t, "holding tank", holding(2), holding(1))
@@ -233,7 +236,7 @@ func TestMoreSludge(t *testing.T) {
 		s := hydraulics.Solids{Outlet: 48 * manway.Inch, DeviceBottom: manway.Read(28 * manway.Inch), DeviceTop: manway.Read(54 * manway.Inch), Level: manway.Read(48 * manway.Inch), Scum: manway.Read(3 * manway.Inch)}
 		for depth := manway.Length(0); depth <= 45; depth++ {
 			s.Sludge = manway.Read(depth * manway.Inch)
-			now := must[hydraulics.TriggerResult](t)(rule.Trigger(s)).Pump
+			now := reftable.Must[hydraulics.TriggerResult](t)(rule.Trigger(s)).Pump
 			if pump && !now {
 				t.Errorf("%s: %v in of sludge need no pumping and less does", rule.Name, depth)
 			}
@@ -245,8 +248,8 @@ func TestMoreSludge(t *testing.T) {
 	var last manway.Date
 	for depth := manway.Length(9); depth > 1; depth-- {
 		m.Compartments[0].Sludge = manway.Read(depth * manway.Inch)
-		f := must[hydraulics.Forecast](t)(m.Forecast())
-		next := must[hydraulics.Forecast](t)(hydraulics.NextPumpOut(m, hydraulics.Household{}, 1000*manway.Gallon, m.Visit))
+		f := reftable.Must[hydraulics.Forecast](t)(m.Forecast())
+		next := reftable.Must[hydraulics.Forecast](t)(hydraulics.NextPumpOut(m, hydraulics.Household{}, 1000*manway.Gallon, m.Visit))
 		if f.Likely != next.Likely || f.Likely.Before(last) {
 			t.Errorf("%v in: %v (%v), with an inch more %v", depth, f.Likely, next.Likely, last)
 		}
@@ -264,13 +267,13 @@ func TestLoadsHold(t *testing.T) {
 		t.Fatalf("full at %v, by weight %v, %v", full, byWeight, err)
 	}
 	for volume := 100 * manway.Gallon; volume < 12000*manway.Gallon; volume += 137 * manway.Gallon {
-		l := must[hydraulics.Loads](t)(truck.Loads(volume))
+		l := reftable.Must[hydraulics.Loads](t)(truck.Loads(volume))
 		holds := func(loads int) manway.Volume { return l.Room + full*manway.Volume(loads-1) }
 		if !(holds(l.Loads) >= volume*(1-1e-9) && (l.Loads == 1 || holds(l.Loads-1) < volume)) || l.Gross > truck.Limit*(1+1e-9) {
 			t.Errorf("%v: %d loads of %v, room %v, gross %v", volume, l.Loads, full, l.Room, l.Gross)
 		}
 	}
-	p := must[hydraulics.Plan](t)(hydraulics.PumpOut(twoCompartments(t, boxTank(t, 1))))
-	slow, fast := must[manway.Duration](t)(p.AtRate(100*manway.GallonPerMinute)), must[manway.Duration](t)(p.AtRate(200*manway.GallonPerMinute))
+	p := reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(twoCompartments(t, boxTank(t, 1))))
+	slow, fast := reftable.Must[manway.Duration](t)(p.AtRate(100*manway.GallonPerMinute)), reftable.Must[manway.Duration](t)(p.AtRate(200*manway.GallonPerMinute))
 	near(t, "time", float64(slow), 2*float64(fast))
 }

@@ -9,6 +9,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
+	"manway.example/manway/internal/reftable"
 	"manway.example/manway/tank"
 )
 
@@ -59,7 +60,7 @@ func numbers(v reflect.Value, path string) (list []number) {
 }
 
 func TestRefusals(t *testing.T) {
-	w := must[hydraulics.Water](t)(hydraulics.WaterAt(sixty))
+	w := reftable.Must[hydraulics.Water](t)(hydraulics.WaterAt(sixty))
 	hose := hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100 * manway.Foot, Roughness: 1e-5, Fittings: 1.5, C: 140}
 	refusals(t, hose, func(h hydraulics.Hose) error { _, err := h.AtFlow(200*manway.GallonPerMinute, w); return err })
 	refusals(t, hose, func(h hydraulics.Hose) error { _, err := h.AtHead(10*manway.Foot, w); return err })

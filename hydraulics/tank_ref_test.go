@@ -10,14 +10,14 @@ import (
 
 func TestLiftFigures(t *testing.T) {
 	atmosphere := func(t testing.TB, row reftable.Row) manway.Pressure {
-		return must[manway.Pressure](t)(hydraulics.Atmosphere(length(t, row, "altitude")))
+		return reftable.Must[manway.Pressure](t)(hydraulics.Atmosphere(reftable.In[manway.Length](t, row, "altitude")))
 	}
 	at := func(t testing.TB, row reftable.Row) hydraulics.Water {
 		var temperature manway.Temperature
 		row.Read(t, "temperature", &temperature)
-		return must[hydraulics.Water](t)(hydraulics.WaterAt(temperature))
+		return reftable.Must[hydraulics.Water](t)(hydraulics.WaterAt(temperature))
 	}
-	cold := must[hydraulics.Water](t)(hydraulics.WaterAt(273.15 + 4))
+	cold := reftable.Must[hydraulics.Water](t)(hydraulics.WaterAt(273.15 + 4))
 	quantities{
 		"pressure of the atmosphere": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			return float64(atmosphere(t, row)), manway.KindPressure
@@ -33,17 +33,17 @@ func TestLiftFigures(t *testing.T) {
 			return float64(w.Head(w.Vapour)), manway.KindLength
 		},
 		"flow of a suction hose": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			s := hydraulics.Suction{Temperature: at(t, row).Temperature, Lift: length(t, row, "lift"), Hose: hose(t, row)}
+			s := hydraulics.Suction{Temperature: at(t, row).Temperature, Lift: reftable.In[manway.Length](t, row, "lift"), Hose: hose(t, row)}
 			row.Read(t, "vacuum", &s.Vacuum)
 			s.Hose.C, s.Hose.Fittings = row.Float(t, "c"), row.Float(t, "fittings")
-			return float64(must[hydraulics.Pull](t)(s.Pull()).Hose.Flow), manway.KindFlow
+			return float64(reftable.Must[hydraulics.Pull](t)(s.Pull()).Hose.Flow), manway.KindFlow
 		},
 		"head left above vapour": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			w := at(t, row)
 			var gauge manway.Pressure
 			row.Read(t, "gauge", &gauge)
-			air := must[manway.Pressure](t)(hydraulics.Atmosphere(0))
-			return float64(w.Head(gauge+air-w.Vapour) - length(t, row, "below") - length(t, row, "losses")), manway.KindLength
+			air := reftable.Must[manway.Pressure](t)(hydraulics.Atmosphere(0))
+			return float64(w.Head(gauge+air-w.Vapour) - reftable.In[manway.Length](t, row, "below") - reftable.In[manway.Length](t, row, "losses")), manway.KindLength
 		},
 	}.run(t)
 }
@@ -59,7 +59,7 @@ func TestVacuumTimeFigures(t *testing.T) {
 		case "vacuum-time-3":
 			to = 10 * manway.Kilopascal
 		}
-		got := must[manway.Duration](t)(hydraulics.VacuumTime(tank, displacement, from, to))
+		got := reftable.Must[manway.Duration](t)(hydraulics.VacuumTime(tank, displacement, from, to))
 		row.Check(t, inUnit(t, row, float64(got), manway.KindDuration))
 	}
 }
@@ -70,12 +70,12 @@ func TestIntervalFigures(t *testing.T) {
 			people := int(row.Float(t, "people"))
 			var tank manway.Volume
 			row.Read(t, "tank", &tank)
-			got := must[manway.Duration](t)(hydraulics.Interval(people, tank))
+			got := reftable.Must[manway.Duration](t)(hydraulics.Interval(people, tank))
 			row.Check(t, got.In(manway.Year))
 			house := hydraulics.Household{People: people, PeopleKnown: hydraulics.Counted, Grinder: manway.No}
-			row.Check(t, must[hydraulics.HouseholdInterval](t)(house.Interval(tank)).Likely.Time.In(manway.Year))
+			row.Check(t, reftable.Must[hydraulics.HouseholdInterval](t)(house.Interval(tank)).Likely.Time.In(manway.Year))
 			// The straight line is ours; the table says how far it may be off.
-			line := must[manway.Duration](t)(hydraulics.DerivedInterval(people, tank))
+			line := reftable.Must[manway.Duration](t)(hydraulics.DerivedInterval(people, tank))
 			if off := (line - got).In(manway.Year); off > 0.1 || off < -0.1 {
 				t.Errorf("derived line %v: off by %.3f yr, want within 0.1", line, off)
 			}
@@ -98,7 +98,7 @@ func TestRuleFigures(t *testing.T) {
 			case "scum to top":
 				return float64(r.ScumToTop), manway.KindLength
 			case "holding tank":
-				c := must[manway.Check](t)(hydraulics.HoldingTank(500*manway.Gallon, 1000*manway.Gallon))
+				c := reftable.Must[manway.Check](t)(hydraulics.HoldingTank(500*manway.Gallon, 1000*manway.Gallon))
 				return c.Capacity / float64(1000*manway.Gallon), manway.Ratio
 			}
 			return r.Share, manway.Ratio
@@ -111,10 +111,10 @@ func TestDecisionFigures(t *testing.T) {
 	rows := reftable.Load(t, "hydraulics.csv").Under("decide-")
 	quarter := hydraulics.Rule{Name: "share 25 %", Share: 0.25}
 	solids := func(row reftable.Row) hydraulics.Solids {
-		return hydraulics.Solids{Outlet: length(t, row, "depth"), Sludge: manway.Read(length(t, row, "sludge")), Scum: manway.Read(length(t, row, "scum"))}
+		return hydraulics.Solids{Outlet: reftable.In[manway.Length](t, row, "depth"), Sludge: manway.Read(reftable.In[manway.Length](t, row, "sludge")), Scum: manway.Read(reftable.In[manway.Length](t, row, "scum"))}
 	}
 	for _, row := range rows.With("quantity", "pump") {
-		r := must[hydraulics.TriggerResult](t)(quarter.Trigger(solids(row)))
+		r := reftable.Must[hydraulics.TriggerResult](t)(quarter.Trigger(solids(row)))
 		word := "no"
 		if r.Pump {
 			word = "yes"
@@ -122,14 +122,14 @@ func TestDecisionFigures(t *testing.T) {
 		row.CheckText(t, word)
 	}
 	for _, row := range rows.With("quantity", "share of depth") {
-		r := must[hydraulics.TriggerResult](t)(quarter.Trigger(solids(row)))
+		r := reftable.Must[hydraulics.TriggerResult](t)(quarter.Trigger(solids(row)))
 		row.Check(t, 100*r.Checks[0].Demand)
 	}
 	for _, row := range rows.With("quantity", "greatest sludge and scum") {
 		// Use is 1 at the greatest depth of solids: scale a tenth of it up.
 		rule := hydraulics.Rule{Name: "30 %", Share: row.Float(t, "share")}
-		tenth := length(t, row, "depth") / 10
-		r := must[hydraulics.TriggerResult](t)(rule.Trigger(hydraulics.Solids{Outlet: length(t, row, "depth"), Sludge: manway.Read(tenth), Scum: manway.Read(0)}))
+		tenth := reftable.In[manway.Length](t, row, "depth") / 10
+		r := reftable.Must[hydraulics.TriggerResult](t)(rule.Trigger(hydraulics.Solids{Outlet: reftable.In[manway.Length](t, row, "depth"), Sludge: manway.Read(tenth), Scum: manway.Read(0)}))
 		use, ok := r.Checks[0].Use()
 		if !ok {
 			t.Fatal("no use")
@@ -139,10 +139,10 @@ func TestDecisionFigures(t *testing.T) {
 	for _, row := range rows.With("quantity", "months at the limit") {
 		rule := hydraulics.Rule{Name: "30 %", Share: row.Float(t, "share")}
 		visit := manway.Date{Year: 2020, Month: 3, Day: 1}
-		f := must[hydraulics.Forecast](t)(hydraulics.Measured{
-			Outlet: length(t, row, "depth"), Rule: rule, LastKnown: hydraulics.Counted,
+		f := reftable.Must[hydraulics.Forecast](t)(hydraulics.Measured{
+			Outlet: reftable.In[manway.Length](t, row, "depth"), Rule: rule, LastKnown: hydraulics.Counted,
 			Last: visit.AddMonths(-int(row.Float(t, "months"))), Visit: visit,
-			Compartments: []hydraulics.Compartment{{Shape: &boxTank(t, 0).Compartments()[0], State: hydraulics.Opened, Sludge: manway.Read(length(t, row, "solids")), Scum: manway.Read(0)}},
+			Compartments: []hydraulics.Compartment{{Shape: &boxTank(t, 0).Compartments()[0], State: hydraulics.Opened, Sludge: manway.Read(reftable.In[manway.Length](t, row, "solids")), Scum: manway.Read(0)}},
 		}.Forecast())
 		row.Check(t, row.Float(t, "months")*f.Growth)
 	}
@@ -165,7 +165,7 @@ func TestAccumulationFigures(t *testing.T) {
 	quantities{
 		"sludge of a model": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			low, _ := of(t, row)
-			c := must[hydraulics.Comparison](t)(hydraulics.CompareAccumulation(int(row.Float(t, "people")), manway.Duration(row.Float(t, "years"))*manway.Year))
+			c := reftable.Must[hydraulics.Comparison](t)(hydraulics.CompareAccumulation(int(row.Float(t, "people")), manway.Duration(row.Float(t, "years"))*manway.Year))
 			for _, m := range c.Models {
 				if m.Model.Name == row.Input(t, "model") && m.Low != low {
 					t.Errorf("%v beside the other models, %v alone", m.Low, low)
@@ -188,15 +188,15 @@ func TestAccumulationFigures(t *testing.T) {
 
 func TestChamberFigures(t *testing.T) {
 	chamber := func(t testing.TB, row reftable.Row) hydraulics.Chamber {
-		c := hydraulics.Chamber{Area: area(t, row, "area"), Off: 1 * manway.Inch, On: 2 * manway.Inch}
+		c := hydraulics.Chamber{Area: reftable.In[manway.Area](t, row, "area"), Off: 1 * manway.Inch, On: 2 * manway.Inch}
 		if _, ok := row.Lookup("on"); ok {
-			c.Off, c.On = length(t, row, "off"), length(t, row, "on")
+			c.Off, c.On = reftable.In[manway.Length](t, row, "off"), reftable.In[manway.Length](t, row, "on")
 		}
 		c.Alarm, c.Top = c.On, c.On
 		return c
 	}
 	dosing := func(t testing.TB, row reftable.Row) hydraulics.Dosing {
-		return must[hydraulics.Dosing](t)(chamber(t, row).Dosing(100*manway.GallonPerDay, 0))
+		return reftable.Must[hydraulics.Dosing](t)(chamber(t, row).Dosing(100*manway.GallonPerDay, 0))
 	}
 	quantities{
 		"gallons an inch": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
@@ -206,39 +206,39 @@ func TestChamberFigures(t *testing.T) {
 			return float64(dosing(t, row).Dose), manway.KindVolume
 		},
 		"flow from runs": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			u := must[hydraulics.Usage](t)(chamber(t, row).Usage(int(row.Float(t, "runs")), manway.Duration(row.Float(t, "days"))*manway.Day, 500*manway.GallonPerDay))
+			u := reftable.Must[hydraulics.Usage](t)(chamber(t, row).Usage(int(row.Float(t, "runs")), manway.Duration(row.Float(t, "days"))*manway.Day, 500*manway.GallonPerDay))
 			return float64(u.Flow), manway.KindFlow
 		},
 		"rate from a drawdown": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			c := chamber(t, row)
 			c.On, c.Alarm, c.Top = 30*manway.Inch, 30*manway.Inch, 30*manway.Inch
-			d := must[hydraulics.Drawdown](t)(c.Drawdown(length(t, row, "fall"), manway.Duration(row.Float(t, "minutes"))*manway.Minute, 0))
+			d := reftable.Must[hydraulics.Drawdown](t)(c.Drawdown(reftable.In[manway.Length](t, row, "fall"), manway.Duration(row.Float(t, "minutes"))*manway.Minute, 0))
 			return float64(d.Rate), manway.KindFlow
 		},
 		"least working volume": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			v := must[manway.Volume](t)(hydraulics.WetWellVolume(flow(t, row, "pump"), manway.Duration(row.Float(t, "minutes"))*manway.Minute))
+			v := reftable.Must[manway.Volume](t)(hydraulics.WetWellVolume(reftable.In[manway.Flow](t, row, "pump"), manway.Duration(row.Float(t, "minutes"))*manway.Minute))
 			return float64(v), manway.KindVolume
 		},
 		"time between starts": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			var v manway.Volume
 			row.Read(t, "volume", &v)
-			d := must[manway.Duration](t)(hydraulics.CycleTime(v, flow(t, row, "pump"), flow(t, row, "inflow")))
+			d := reftable.Must[manway.Duration](t)(hydraulics.CycleTime(v, reftable.In[manway.Flow](t, row, "pump"), reftable.In[manway.Flow](t, row, "inflow")))
 			return float64(d), manway.KindDuration
 		},
 		"retention": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			var v manway.Volume
 			row.Read(t, "liquid", &v)
-			r := must[hydraulics.RetentionTimes](t)(hydraulics.Retention{Liquid: v, Average: flow(t, row, "flow")}.Times())
+			r := reftable.Must[hydraulics.RetentionTimes](t)(hydraulics.Retention{Liquid: v, Average: reftable.In[manway.Flow](t, row, "flow")}.Times())
 			return float64(r.Clean), manway.KindDuration
 		},
 		"greatest loss in 30 min": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			r := must[hydraulics.WaterTestResult](t)(hydraulics.WaterTest{Area: 1, Liquid: 1, Wetted: area(t, row, "wetted"), Over: manway.Hour}.Result())
+			r := reftable.Must[hydraulics.WaterTestResult](t)(hydraulics.WaterTest{Area: 1, Liquid: 1, Wetted: reftable.In[manway.Area](t, row, "wetted"), Over: manway.Hour}.Result())
 			return r.Checks[2].Capacity / 48, manway.KindVolume
 		},
 		"greatest loss a day": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			var v manway.Volume
 			row.Read(t, "liquid", &v)
-			r := must[hydraulics.WaterTestResult](t)(hydraulics.WaterTest{Area: 1, Liquid: v, Over: manway.Hour}.Result())
+			r := reftable.Must[hydraulics.WaterTestResult](t)(hydraulics.WaterTest{Area: 1, Liquid: v, Over: manway.Hour}.Result())
 			return r.Checks[0].Capacity, manway.KindVolume
 		},
 	}.run(t)
@@ -247,17 +247,17 @@ func TestChamberFigures(t *testing.T) {
 // The published sizings: the fresh sludge of the Brazilian example is 1 L.
 func TestSizingFigures(t *testing.T) {
 	sized := func(t testing.TB, row reftable.Row) hydraulics.Sizing {
-		s := hydraulics.Served{People: int(row.Float(t, "people")), PerPerson: flow(t, row, "each"), Years: int(row.Float(t, "years"))}
+		s := hydraulics.Served{People: int(row.Float(t, "people")), PerPerson: reftable.In[manway.Flow](t, row, "each"), Years: int(row.Float(t, "years"))}
 		if err := s.Climate.UnmarshalText([]byte(row.Input(t, "climate"))); err != nil {
 			t.Fatal(err)
 		}
 		switch row.Input(t, "standard") {
 		case "WHO":
-			return must[hydraulics.Sizing](t)(s.WHOSizing(false))
+			return reftable.Must[hydraulics.Sizing](t)(s.WHOSizing(false))
 		case "Peru":
-			return must[hydraulics.Sizing](t)(s.PeruSizing())
+			return reftable.Must[hydraulics.Sizing](t)(s.PeruSizing())
 		}
-		return must[hydraulics.Sizing](t)(s.BrazilSizing(manway.LitrePerDay))
+		return reftable.Must[hydraulics.Sizing](t)(s.BrazilSizing(manway.LitrePerDay))
 	}
 	quantities{
 		"capacity for wastewater": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
@@ -273,13 +273,13 @@ func TestSizingFigures(t *testing.T) {
 			return float64(sized(t, row).Retention), manway.KindDuration
 		},
 		"depth of the sludge": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			return float64(sized(t, row).Solids.Over(area(t, row, "area"))), manway.KindLength
+			return float64(sized(t, row).Solids.Over(reftable.In[manway.Area](t, row, "area"))), manway.KindLength
 		},
 		"depth of the wastewater": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			return float64(sized(t, row).Liquid.Over(area(t, row, "area"))), manway.KindLength
+			return float64(sized(t, row).Liquid.Over(reftable.In[manway.Area](t, row, "area"))), manway.KindLength
 		},
 		"depth of the scum": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			return float64(sized(t, row).Reserve.Over(area(t, row, "area"))), manway.KindLength
+			return float64(sized(t, row).Reserve.Over(reftable.In[manway.Area](t, row, "area"))), manway.KindLength
 		},
 	}.run(t)
 }

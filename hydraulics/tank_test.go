@@ -8,6 +8,7 @@ import (
 
 	"manway.example/manway"
 	"manway.example/manway/hydraulics"
+	"manway.example/manway/internal/reftable"
 	"manway.example/manway/tank"
 )
 
@@ -18,13 +19,13 @@ func TestIntervalIsMonotone(t *testing.T) {
 		last := manway.Duration(0)
 		for gal := 500.0; gal <= 2500; gal += 10 {
 			tank := manway.Volume(gal) * manway.Gallon
-			at := must[manway.Duration](t)(hydraulics.Interval(people, tank))
+			at := reftable.Must[manway.Duration](t)(hydraulics.Interval(people, tank))
 			if at < last {
 				t.Fatalf("%d people, %v gal: %v after %v", people, gal, at, last)
 			}
 			last = at
 			if people > 1 {
-				if fewer := must[manway.Duration](t)(hydraulics.Interval(people-1, tank)); fewer < at {
+				if fewer := reftable.Must[manway.Duration](t)(hydraulics.Interval(people-1, tank)); fewer < at {
 					t.Fatalf("%v gal: %d people %v, one fewer %v", gal, people, at, fewer)
 				}
 			}
@@ -83,7 +84,7 @@ func TestNextDate(t *testing.T) {
 		{1 * manway.Month, "2023-02-28"}, {13 * manway.Month, "2024-02-29"}, {3 * manway.Month, "2023-04-30"},
 		{2.6 * manway.Year, "2025-08-31"}, {10 * manway.Day, "2023-02-10"}, {0, "2023-01-31"}, {1 * manway.Year, "2024-01-31"},
 	} {
-		if got := must[manway.Date](t)(hydraulics.NextDate(jan31, c.interval)); got.String() != c.want {
+		if got := reftable.Must[manway.Date](t)(hydraulics.NextDate(jan31, c.interval)); got.String() != c.want {
 			t.Errorf("%v after %v: %v, want %v", c.interval, jan31, got, c.want)
 		}
 	}
@@ -92,7 +93,7 @@ func TestNextDate(t *testing.T) {
 // Property (additive): layers add up to the whole, and what leaves and stays too, in any shape.
 func TestGallonsAddUp(t *testing.T) {
 	for name, made := range map[string]*tank.Tank{"box": boxTank(t, 1), "cylinder": lyingTank(t)} {
-		p := must[hydraulics.Plan](t)(hydraulics.PumpOut(twoCompartments(t, made)))
+		p := reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(twoCompartments(t, made)))
 		sum := manway.Volume(0)
 		for _, c := range p.Compartments {
 			if off := c.Now.Scum + c.Now.Clear + c.Now.Sludge - c.Now.Total; !(math.Abs(float64(off)) <= 1e-12) {
@@ -117,7 +118,7 @@ func TestDrawDownKeepsToItsLimits(t *testing.T) {
 			c := twoCompartments(t, lyingTank(t))
 			c.Dividers[0] = hydraulics.Divider{Judged: true, Difference: apart}
 			c.Keeps = []hydraulics.Keep{{Name: "flotation", Judged: true, Level: keep}}
-			p := must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
+			p := reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
 			if p.Apart > max(apart, manway.Inch)+1e-9 { // they stood an inch apart on arrival
 				t.Errorf("carries %v: planned %v apart", apart, p.Apart)
 			}
@@ -144,7 +145,7 @@ func TestNotOpened(t *testing.T) {
 	c := twoCompartments(t, boxTank(t, 1))
 	rear := hydraulics.Compartment{Name: "rear", Shape: c.Compartments[1].Shape, Reason: "lid too heavy"}
 	c.Compartments[1] = rear
-	p := must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
+	p := reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
 	if p.Compartments[1].Now.Known || p.Now != p.Compartments[0].Now {
 		t.Error("gallons of a compartment that was not opened are known or counted")
 	}
@@ -156,7 +157,7 @@ func TestNotOpened(t *testing.T) {
 		t.Errorf("next interval counts on %v, want the front's %v less its sludge", p.Clean, want)
 	}
 	c.Dividers[0].Port = manway.Read(20 * manway.Inch)
-	p = must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
+	p = reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
 	if front, back := p.Compartments[0], p.Compartments[1]; !(math.Abs(float64(front.To-8*manway.Inch)) <= 1e-9) || !(math.Abs(float64(back.To-20*manway.Inch)) <= 1e-9) {
 		t.Errorf("port at 20 in: front to %v, rear to %v; want 8 in and 20 in", front.To, back.To)
 	}
@@ -190,7 +191,7 @@ func TestArrivalPointsTo(t *testing.T) {
 	} {
 		f := base
 		f.Level, f.Runback, f.SincePumped = c.level, c.run, c.since
-		r := must[hydraulics.Finding](t)(hydraulics.Arrival(f))
+		r := reftable.Must[hydraulics.Finding](t)(hydraulics.Arrival(f))
 		if r.PointsTo != c.want {
 			t.Errorf("%s: %v, want %v", c.name, r.PointsTo, c.want)
 		}
@@ -200,7 +201,7 @@ func TestArrivalPointsTo(t *testing.T) {
 	}
 	f := base
 	f.Level, f.Runback = manway.Read(53*manway.Inch), ran
-	r := must[hydraulics.Finding](t)(hydraulics.Arrival(f))
+	r := reftable.Must[hydraulics.Finding](t)(hydraulics.Arrival(f))
 	perInch := 32. * 1728 / 12 / 231 // gal
 	if got := r.Over.In(manway.Gallon); !(math.Abs(got-5*perInch) <= 1e-9) {
 		t.Errorf("5 in over: %v gal, want %v", got, 5*perInch)

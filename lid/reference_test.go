@@ -44,10 +44,10 @@ var checks = map[string]rowCheck{
 	"limit origin":      func(t *testing.T, row reftable.Row) { row.Check(t, inUnit(liftOf(t, row).Limit, row)) },
 	"index origin":      func(t *testing.T, row reftable.Row) { row.Check(t, liftOf(t, row).Index) },
 	"task limit": func(t *testing.T, row reftable.Row) {
-		row.Check(t, massOf(t, row, "free").In(manway.Pound)*frequency(row.Float(t, "frequency"), ShortSpell, false))
+		row.Check(t, reftable.In[manway.Mass](t, row, "free").In(manway.Pound)*frequency(row.Float(t, "frequency"), ShortSpell, false))
 	},
 	"task index": func(t *testing.T, row reftable.Row) {
-		task := Task{massOf(t, row, "load"), massOf(t, row, "free"), row.Float(t, "frequency")}
+		task := Task{reftable.In[manway.Mass](t, row, "load"), reftable.In[manway.Mass](t, row, "free"), row.Float(t, "frequency")}
 		got, ok, err := CompositeIndex([]Task{task}, ShortSpell, false)
 		if err != nil || !ok {
 			t.Fatal(ok, err)
@@ -101,7 +101,7 @@ var checks = map[string]rowCheck{
 		row.Check(t, inUnit(constants[e].load, row))
 	},
 	"one-person limit of a flat lid": func(t *testing.T, row reftable.Row) {
-		width := lengthOf(t, row, "width")
+		width := reftable.In[manway.Length](t, row, "width")
 		m, err := Lid{Shape: Disc, Diameter: width, Thickness: 3 * manway.Inch}.Move(MoveCase{})
 		if err != nil {
 			t.Fatal(err)
@@ -154,11 +154,11 @@ var checks = map[string]rowCheck{
 	},
 	"bar force": func(t *testing.T, row reftable.Row) {
 		bar := Bar{barLength(t, row, "load_arm"), barLength(t, row, "effort_arm")}
-		row.Check(t, movesOf(t, massOf(t, row, "lid"), MoveCase{Bar: bar}).Methods[PryBar].High.In(manway.PoundForce))
+		row.Check(t, movesOf(t, reftable.In[manway.Mass](t, row, "lid"), MoveCase{Bar: bar}).Methods[PryBar].High.In(manway.PoundForce))
 	},
 	"drag force": func(t *testing.T, row reftable.Row) { row.Check(t, dragForce(t, row).In(manway.PoundForce)) },
 	"against the guideline": func(t *testing.T, row reftable.Row) {
-		over := dragForce(t, row) > HandForceAt(PullTwoHands, lengthOf(t, row, "height")).Low
+		over := dragForce(t, row) > HandForceAt(PullTwoHands, reftable.In[manway.Length](t, row, "height")).Low
 		row.CheckText(t, map[bool]string{true: "over", false: "under"}[over])
 	},
 	"friction": func(t *testing.T, row reftable.Row) {
@@ -168,7 +168,7 @@ var checks = map[string]rowCheck{
 	"rope tension": func(t *testing.T, row reftable.Row) {
 		var p SidePull
 		row.Read(t, "side", &p.Side)
-		p.Span, p.Moved = lengthOf(t, row, "span"), lengthOf(t, row, "moved")
+		p.Span, p.Moved = reftable.In[manway.Length](t, row, "span"), reftable.In[manway.Length](t, row, "moved")
 		got, err := p.Tension()
 		if err != nil {
 			t.Fatal(err)
@@ -183,7 +183,7 @@ var checks = map[string]rowCheck{
 		row.Check(t, 27*must(l.Volume()).In(manway.CubicFoot))
 	},
 	"weight of a lid of 24 to 30 in, from": func(t *testing.T, row reftable.Row) {
-		w, err := Lid{Shape: Disc, Diameter: lengthOf(t, row, "diameter"), Thickness: lengthOf(t, row, "thickness")}.Weigh()
+		w, err := Lid{Shape: Disc, Diameter: reftable.In[manway.Length](t, row, "diameter"), Thickness: reftable.In[manway.Length](t, row, "thickness")}.Weigh()
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -215,7 +215,7 @@ var checks = map[string]rowCheck{
 	"breakout of one leg": func(t *testing.T, row reftable.Row) {
 		l := Lid{Shape: Disc, Diameter: 60 * manway.Inch, Thickness: 12 * manway.Inch}
 		row.Read(t, "strength", &l.Concrete.Strength)
-		h := Handle{State: HandleSound, Waist: 0.5 * manway.Inch, Legs: 1, Embedment: lengthOf(t, row, "embedment"), Edge: lengthOf(t, row, "edge")}
+		h := Handle{State: HandleSound, Waist: 0.5 * manway.Inch, Legs: 1, Embedment: reftable.In[manway.Length](t, row, "embedment"), Edge: reftable.In[manway.Length](t, row, "edge")}
 		r, err := l.CheckHandle(h)
 		if err != nil {
 			t.Fatal(err)

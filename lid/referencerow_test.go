@@ -19,16 +19,6 @@ func inUnit(m manway.Mass, row reftable.Row) float64 {
 	return m.In(manway.Pound)
 }
 
-func massOf(t *testing.T, row reftable.Row, key string) (m manway.Mass) {
-	row.Read(t, key, &m)
-	return m
-}
-
-func lengthOf(t *testing.T, row reftable.Row, key string) (x manway.Length) {
-	row.Read(t, key, &x)
-	return x
-}
-
 func barLength(t *testing.T, row reftable.Row, key string) manway.Length {
 	text := row.Input(t, key)
 	text = strings.TrimSpace(strings.TrimSuffix(text, "in"))
@@ -41,12 +31,12 @@ func barLength(t *testing.T, row reftable.Row, key string) manway.Length {
 
 func liftOf(t *testing.T, row reftable.Row) LiftLimit {
 	t.Helper()
-	l := Lift{Load: massOf(t, row, "load"), Frequency: row.Float(t, "frequency")}
+	l := Lift{Load: reftable.In[manway.Mass](t, row, "load"), Frequency: row.Float(t, "frequency")}
 	row.Read(t, "edition", &l.Edition)
 	row.Read(t, "spell", &l.Spell)
 	row.Read(t, "grip", &l.Grip)
-	l.Origin = Hands{Horizontal: lengthOf(t, row, "origin_h"), Vertical: lengthOf(t, row, "origin_v")}
-	l.Destination = Hands{Horizontal: lengthOf(t, row, "end_h"), Vertical: lengthOf(t, row, "end_v")}
+	l.Origin = Hands{Horizontal: reftable.In[manway.Length](t, row, "origin_h"), Vertical: reftable.In[manway.Length](t, row, "origin_v")}
+	l.Destination = Hands{Horizontal: reftable.In[manway.Length](t, row, "end_h"), Vertical: reftable.In[manway.Length](t, row, "end_v")}
 	r, err := l.Limit()
 	if err != nil {
 		t.Fatal(err)
@@ -77,7 +67,7 @@ func multiplierCell(t *testing.T, row reftable.Row) (*liftConstants, float64) {
 }
 
 func teamLimit(t *testing.T, row reftable.Row, rule func(int, manway.Mass) (manway.Mass, bool)) float64 {
-	got, ok := rule(int(row.Float(t, "people")), massOf(t, row, "each"))
+	got, ok := rule(int(row.Float(t, "people")), reftable.In[manway.Mass](t, row, "each"))
 	if !ok {
 		t.Fatal("no team limit")
 	}
@@ -87,7 +77,7 @@ func teamLimit(t *testing.T, row reftable.Row, rule func(int, manway.Mass) (manw
 func handForce(t *testing.T, row reftable.Row) HandForce {
 	var e Exertion
 	row.Read(t, "exertion", &e)
-	f := HandForceAt(e, lengthOf(t, row, "height"))
+	f := HandForceAt(e, reftable.In[manway.Length](t, row, "height"))
 	if !f.Known {
 		t.Fatal("not known at this height")
 	}
@@ -109,15 +99,15 @@ func movesOf(t *testing.T, weight manway.Mass, c MoveCase) Moves {
 func dragForce(t *testing.T, row reftable.Row) manway.Force {
 	mu := row.Float(t, "friction")
 	c := MoveCase{Seat: Seat{Friction: Friction{mu, mu}}}
-	return movesOf(t, massOf(t, row, "lid"), c).Methods[Drag].High
+	return movesOf(t, reftable.In[manway.Mass](t, row, "lid"), c).Methods[Drag].High
 }
 
 func weighRow(t *testing.T, row reftable.Row) Weight {
 	var l Lid
 	row.Read(t, "shape", &l.Shape)
-	l.Diameter, l.Thickness = lengthOf(t, row, "diameter"), lengthOf(t, row, "thickness")
+	l.Diameter, l.Thickness = reftable.In[manway.Length](t, row, "diameter"), reftable.In[manway.Length](t, row, "thickness")
 	if l.Shape == BevelledPlug {
-		l.BottomDiameter = lengthOf(t, row, "bottom")
+		l.BottomDiameter = reftable.In[manway.Length](t, row, "bottom")
 	}
 	if _, ok := row.Lookup("density"); ok {
 		row.Read(t, "density", &l.Concrete.Density)
@@ -130,7 +120,7 @@ func weighRow(t *testing.T, row reftable.Row) Weight {
 }
 
 func bendRow(t *testing.T, row reftable.Row) Bending {
-	l := Lid{Shape: Disc, Diameter: 24 * manway.Inch, Thickness: lengthOf(t, row, "thickness"), Loss: lengthOf(t, row, "loss")}
+	l := Lid{Shape: Disc, Diameter: 24 * manway.Inch, Thickness: reftable.In[manway.Length](t, row, "thickness"), Loss: reftable.In[manway.Length](t, row, "loss")}
 	if _, ok := row.Lookup("strength"); ok {
 		row.Read(t, "strength", &l.Concrete.Strength)
 	}

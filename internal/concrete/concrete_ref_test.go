@@ -16,33 +16,8 @@ const (
 )
 
 // readLength, readPressure and readArea read one input of a row.
-func readLength(t *testing.T, row reftable.Row, key string) (l manway.Length) {
-	row.Read(t, key, &l)
-	return l
-}
-
-func readPressure(t *testing.T, row reftable.Row, key string) (p manway.Pressure) {
-	row.Read(t, key, &p)
-	return p
-}
-
-func readArea(t *testing.T, row reftable.Row, key string) (a manway.Area) {
-	row.Read(t, key, &a)
-	return a
-}
-
 func concreteOf(t *testing.T, row reftable.Row) manway.Concrete {
-	return manway.Concrete{Strength: readPressure(t, row, "fc")}
-}
-
-func must[T any](t *testing.T) func(T, error) T {
-	return func(v T, err error) T {
-		t.Helper()
-		if err != nil {
-			t.Fatal(err)
-		}
-		return v
-	}
+	return manway.Concrete{Strength: reftable.In[manway.Pressure](t, row, "fc")}
 }
 
 // phi11 is phi of the 2011 and 2014 codes: 0.9 from a strain of 0.005, 0.65
@@ -56,9 +31,9 @@ func TestFlexureExamples(t *testing.T) {
 		"a", "c", "strain", "Mn", "design moment", "phi 318-11", "design moment 318-11").With("place",
 		"Example 3.1", "Example 3.2", "Example 3.4", "Example 4.6", "beam of the chapter on flexure")
 	rows.Each(t, func(t *testing.T, row reftable.Row) {
-		f := must[Flexure](t)(Section{
-			Concrete: concreteOf(t, row), Width: readLength(t, row, "b"), Depth: readLength(t, row, "d"),
-			Steel: readArea(t, row, "as"), Yield: readPressure(t, row, "fy"),
+		f := reftable.Must[Flexure](t)(Section{
+			Concrete: concreteOf(t, row), Width: reftable.In[manway.Length](t, row, "b"), Depth: reftable.In[manway.Length](t, row, "d"),
+			Steel: reftable.In[manway.Area](t, row, "as"), Yield: reftable.In[manway.Pressure](t, row, "fy"),
 		}.Flexure())
 		row.Check(t, map[string]float64{
 			"a": f.StressBlock.In(inch), "c": f.NeutralAxis.In(inch), "strain": f.Strain,
@@ -73,9 +48,9 @@ func TestCrackingExample(t *testing.T) {
 	reftable.Load(t, "concrete.csv").With("place", "Example 2.1").Each(t, func(t *testing.T, row reftable.Row) {
 		var m manway.Moment
 		row.Read(t, "m", &m)
-		b, h := readLength(t, row, "b"), readLength(t, row, "h")
+		b, h := reftable.In[manway.Length](t, row, "b"), reftable.In[manway.Length](t, row, "h")
 		s := float64(b.Times(h).Times(h)) / 6
-		fr := must[manway.Pressure](t)(ModulusOfRupture(concreteOf(t, row)))
+		fr := reftable.Must[manway.Pressure](t)(ModulusOfRupture(concreteOf(t, row)))
 		row.Check(t, map[string]float64{
 			"fibre stress":       manway.Pressure(float64(m) / s).In(manway.PSI),
 			"modulus of rupture": fr.In(manway.PSI),
@@ -90,20 +65,20 @@ func TestSlabExample(t *testing.T) {
 	reftable.Load(t, "concrete.csv").Under("C1-06").Each(t, func(t *testing.T, row reftable.Row) {
 		if bar, ok := row.Lookup("bar"); ok {
 			n, _ := strconv.Atoi(bar)
-			d := must[Bar](t)(BarOf(n)).Diameter
-			row.Check(t, AreaPerWidth(d, readLength(t, row, "spacing")).In(inch)*12)
+			d := reftable.Must[Bar](t)(BarOf(n)).Diameter
+			row.Check(t, AreaPerWidth(d, reftable.In[manway.Length](t, row, "spacing")).In(inch)*12)
 			return
 		}
 		c := concreteOf(t, row)
-		h, d, span := readLength(t, row, "h"), readLength(t, row, "d"), readLength(t, row, "span")
+		h, d, span := reftable.In[manway.Length](t, row, "h"), reftable.In[manway.Length](t, row, "d"), reftable.In[manway.Length](t, row, "span")
 		var density manway.Density
 		row.Read(t, "density", &density)
 		f := manway.DeadLive.Factors()
 		dead := manway.Pressure(float64(density) * manway.StandardGravity * float64(h))
-		wu := manway.Pressure(f.Dead)*dead + manway.Pressure(f.Live)*readPressure(t, row, "live")
+		wu := manway.Pressure(f.Dead)*dead + manway.Pressure(f.Live)*reftable.In[manway.Pressure](t, row, "live")
 		mu := manway.Moment(float64(wu) * float64(span*span) / 8 * float64(manway.Foot))
 		strength := func(as float64) Flexure {
-			return must[Flexure](t)(Section{c, manway.Foot, d, manway.Area(as) * manway.SquareInch, readPressure(t, row, "fy")}.Flexure())
+			return reftable.Must[Flexure](t)(Section{c, manway.Foot, d, manway.Area(as) * manway.SquareInch, reftable.In[manway.Pressure](t, row, "fy")}.Flexure())
 		}
 		lo, hi := 0.01, 2.0
 		for range 60 {
@@ -125,8 +100,8 @@ func TestSlabExample(t *testing.T) {
 func TestMomentTable(t *testing.T) {
 	reftable.Load(t, "concrete.csv").Under("C3-").Each(t, func(t *testing.T, row reftable.Row) {
 		b, d := 12*inch, 10*inch
-		f := must[Flexure](t)(Section{
-			concreteOf(t, row), b, d, manway.Area(row.Float(t, "rho")) * b.Times(d), readPressure(t, row, "fy"),
+		f := reftable.Must[Flexure](t)(Section{
+			concreteOf(t, row), b, d, manway.Area(row.Float(t, "rho")) * b.Times(d), reftable.In[manway.Pressure](t, row, "fy"),
 		}.Flexure())
 		row.Check(t, float64(f.Nominal)/float64(b*d*d)/float64(manway.PSI))
 	})
@@ -134,8 +109,8 @@ func TestMomentTable(t *testing.T) {
 
 func TestRatioTable(t *testing.T) {
 	reftable.Load(t, "concrete.csv").Under("C4-").Each(t, func(t *testing.T, row reftable.Row) {
-		c, fy := concreteOf(t, row), readPressure(t, row, "fy")
-		ratio := must[float64](t)
+		c, fy := concreteOf(t, row), reftable.In[manway.Pressure](t, row, "fy")
+		ratio := reftable.Must[float64](t)
 		row.Check(t, map[string]float64{
 			"balanced ratio":        ratio(RatioAtStrain(c, fy, float64(fy/SteelModulus))),
 			"ratio at strain 0.005": ratio(RatioAtStrain(c, fy, 0.005)),
@@ -146,7 +121,7 @@ func TestRatioTable(t *testing.T) {
 
 func TestBarTable(t *testing.T) {
 	reftable.Load(t, "concrete.csv").With("place", "Table 1", "Table A.6").Each(t, func(t *testing.T, row reftable.Row) {
-		b := must[Bar](t)(BarOf(int(row.Float(t, "bar"))))
+		b := reftable.Must[Bar](t)(BarOf(int(row.Float(t, "bar"))))
 		switch row.Quantity {
 		case "bar diameter":
 			row.Check(t, b.Diameter.In(inch))
@@ -155,26 +130,26 @@ func TestBarTable(t *testing.T) {
 		case "bar weight":
 			row.Check(t, b.Weight.In(manway.PoundForcePerFoot))
 		default: // Table A.6 takes the round areas
-			row.Check(t, AreaPerWidth(b.Diameter, readLength(t, row, "spacing")).In(inch)*12)
+			row.Check(t, AreaPerWidth(b.Diameter, reftable.In[manway.Length](t, row, "spacing")).In(inch)*12)
 		}
 	})
 }
 
 func TestWireTables(t *testing.T) {
 	reftable.Load(t, "concrete.csv").Under("C7-").Each(t, func(t *testing.T, row reftable.Row) {
-		m := must[Mesh](t)(ReadMesh(row.Input(t, "style")))
+		m := reftable.Must[Mesh](t)(ReadMesh(row.Input(t, "style")))
 		row.Check(t, AreaPerWidth(m.Along.Diameter, m.AlongSpacing).In(inch)*12)
 		row.Check(t, AreaPerWidth(m.Across.Diameter, m.AcrossSpacing).In(inch)*12)
 	})
 	reftable.Load(t, "concrete.csv").Under("C8-").Each(t, func(t *testing.T, row reftable.Row) {
-		w := must[Wire](t)(WireOf(row.Float(t, "w")))
+		w := reftable.Must[Wire](t)(WireOf(row.Float(t, "w")))
 		switch row.Quantity {
 		case "wire diameter":
 			row.Check(t, w.Diameter.In(inch))
 		case "wire weight":
 			row.Check(t, w.Weight.In(manway.PoundForcePerFoot))
 		default:
-			row.Check(t, AreaPerWidth(w.Diameter, readLength(t, row, "spacing")).In(inch)*12)
+			row.Check(t, AreaPerWidth(w.Diameter, reftable.In[manway.Length](t, row, "spacing")).In(inch)*12)
 		}
 	})
 }
@@ -183,18 +158,18 @@ func TestModulusTable(t *testing.T) {
 	reftable.Load(t, "concrete.csv").Under("C9-").Each(t, func(t *testing.T, row reftable.Row) {
 		c := concreteOf(t, row)
 		row.Read(t, "density", &c.Density)
-		row.Check(t, must[manway.Pressure](t)(ElasticModulus(c)).In(manway.PSI))
+		row.Check(t, reftable.Must[manway.Pressure](t)(ElasticModulus(c)).In(manway.PSI))
 	})
 }
 
 func TestOneWayShearTable(t *testing.T) {
 	reftable.Load(t, "concrete.csv").Under("C2-").Each(t, func(t *testing.T, row reftable.Row) {
-		b, d := readLength(t, row, "b"), readLength(t, row, "d")
+		b, d := reftable.In[manway.Length](t, row, "b"), reftable.In[manway.Length](t, row, "d")
 		rho := 0.0033
 		if _, ok := row.Lookup("rho"); ok {
 			rho = row.Float(t, "rho")
 		}
-		v := must[Shear](t)(Section{concreteOf(t, row), b, d, manway.Area(rho) * b.Times(d), 60000 * manway.PSI}.OneWayShear())
+		v := reftable.Must[Shear](t)(Section{concreteOf(t, row), b, d, manway.Area(rho) * b.Times(d), 60000 * manway.PSI}.OneWayShear())
 		row.Check(t, map[string]float64{
 			"size effect": v.SizeEffect, "Vc": v.Nominal.In(manway.PoundForce),
 			// the 2011 form has neither the size effect nor the steel ratio
@@ -207,10 +182,10 @@ func TestOneWayShearTable(t *testing.T) {
 func TestPunchingExamples(t *testing.T) {
 	rows := reftable.Load(t, "concrete.csv")
 	rows.Under("C1-10").Each(t, func(t *testing.T, row reftable.Row) {
-		c, d, side := readLength(t, row, "c"), readLength(t, row, "d"), readLength(t, row, "side")
+		c, d, side := reftable.In[manway.Length](t, row, "c"), reftable.In[manway.Length](t, row, "d"), reftable.In[manway.Length](t, row, "side")
 		p := Punching{Concrete: concreteOf(t, row), Length: c, Width: c, Depth: d}
-		v := must[Shear](t)(p.Strength())
-		vu := readPressure(t, row, "q").Times(side.Times(side) - (c + d).Times(c+d))
+		v := reftable.Must[Shear](t)(p.Strength())
+		vu := reftable.In[manway.Pressure](t, row, "q").Times(side.Times(side) - (c + d).Times(c+d))
 		by4 := float64(vu) / (v.Phi * float64(v.Stress) / v.SizeEffect * float64(p.Perimeter()))
 		row.Check(t, map[string]float64{
 			"perimeter": p.Perimeter().In(inch), "factored shear": vu.In(manway.Kip),
@@ -219,27 +194,27 @@ func TestPunchingExamples(t *testing.T) {
 		}[row.Quantity])
 	})
 	rows.Under("C1-17").Each(t, func(t *testing.T, row reftable.Row) {
-		c := readLength(t, row, "c")
-		v := must[Shear](t)(Punching{Concrete: concreteOf(t, row), Length: c, Width: c, Depth: readLength(t, row, "d")}.Strength())
+		c := reftable.In[manway.Length](t, row, "c")
+		v := reftable.Must[Shear](t)(Punching{Concrete: concreteOf(t, row), Length: c, Width: c, Depth: reftable.In[manway.Length](t, row, "d")}.Strength())
 		row.Check(t, v.Design.In(manway.Kilonewton)/v.SizeEffect)
 	})
 }
 
 func TestBearingExample(t *testing.T) {
 	reftable.Load(t, "concrete.csv").Under("C1-12").Each(t, func(t *testing.T, row reftable.Row) {
-		b := Bearing{Concrete: concreteOf(t, row), Loaded: readArea(t, row, "a1")}
+		b := Bearing{Concrete: concreteOf(t, row), Loaded: reftable.In[manway.Area](t, row, "a1")}
 		if _, ok := row.Lookup("a2"); ok {
-			b.Support = readArea(t, row, "a2")
+			b.Support = reftable.In[manway.Area](t, row, "a2")
 		}
-		row.Check(t, must[BearingStrength](t)(b.Strength()).Design.In(manway.Kip))
+		row.Check(t, reftable.Must[BearingStrength](t)(b.Strength()).Design.In(manway.Kip))
 	})
 }
 
 func TestPlainExample(t *testing.T) {
 	reftable.Load(t, "concrete.csv").Under("C1-13").Each(t, func(t *testing.T, row reftable.Row) {
-		p := Plain{concreteOf(t, row), readLength(t, row, "b"), readLength(t, row, "h"), true}
-		f := must[PlainFlexure](t)(p.Flexure())
-		v := must[Shear](t)(p.Shear())
+		p := Plain{concreteOf(t, row), reftable.In[manway.Length](t, row, "b"), reftable.In[manway.Length](t, row, "h"), true}
+		f := reftable.Must[PlainFlexure](t)(p.Flexure())
+		v := reftable.Must[Shear](t)(p.Shear())
 		row.Check(t, map[string]float64{
 			"section modulus": float64(f.Modulus) / math.Pow(float64(inch), 3),
 			"design moment":   f.Design.In(kipFoot), "design shear": v.Design.In(manway.Kip),
@@ -250,9 +225,9 @@ func TestPlainExample(t *testing.T) {
 // What is left of a worn plain slab.
 func TestWornPlain(t *testing.T) {
 	reftable.Load(t, "structure.csv").Under("D3-").Each(t, func(t *testing.T, row reftable.Row) {
-		h, loss := readLength(t, row, "h"), readLength(t, row, "loss")
+		h, loss := reftable.In[manway.Length](t, row, "h"), reftable.In[manway.Length](t, row, "loss")
 		strength := func(h manway.Length) manway.Moment {
-			return must[PlainFlexure](t)(Plain{concreteOf(t, row), manway.Foot, h, false}.Flexure()).Design
+			return reftable.Must[PlainFlexure](t)(Plain{concreteOf(t, row), manway.Foot, h, false}.Flexure()).Design
 		}
 		row.Check(t, map[string]float64{
 			"strength left":       float64(strength(h-loss) / strength(h)),
@@ -264,26 +239,26 @@ func TestWornPlain(t *testing.T) {
 
 func TestBreakoutExamples(t *testing.T) {
 	reftable.Load(t, "concrete.csv").With("quantity", "Nb", "area ratio", "psi_ed", "Ncb").Each(t, func(t *testing.T, row reftable.Row) {
-		b := Breakout{Concrete: concreteOf(t, row), Embedment: readLength(t, row, "hef"), Coefficient: row.Float(t, "kc")}
+		b := Breakout{Concrete: concreteOf(t, row), Embedment: reftable.In[manway.Length](t, row, "hef"), Coefficient: row.Float(t, "kc")}
 		if _, ok := row.Lookup("edge"); ok {
-			b.Edge = readLength(t, row, "edge")
+			b.Edge = reftable.In[manway.Length](t, row, "edge")
 		}
 		if _, ok := row.Lookup("area"); ok {
-			b.Area = readArea(t, row, "area")
+			b.Area = reftable.In[manway.Area](t, row, "area")
 		}
 		if _, ok := row.Lookup("psi_ec"); ok {
 			b.Eccentricity = 1.5 * b.Embedment * manway.Length(1/row.Float(t, "psi_ec")-1)
 		}
-		s := must[BreakoutStrength](t)(b.Strength())
+		s := reftable.Must[BreakoutStrength](t)(b.Strength())
 		row.Check(t, map[string]float64{
 			"Nb": s.Single.In(manway.PoundForce), "area ratio": float64(s.Area / s.Full),
 			"psi_ed": s.PsiED, "Ncb": s.Nominal.In(manway.PoundForce),
 		}[row.Quantity])
 	})
 	reftable.Load(t, "concrete.csv").Under("C10-05").Each(t, func(t *testing.T, row reftable.Row) {
-		s := must[EdgeBreakoutStrength](t)(EdgeBreakout{
-			Concrete: concreteOf(t, row), Bearing: readLength(t, row, "le"),
-			Diameter: readLength(t, row, "da"), Edge: readLength(t, row, "ca"),
+		s := reftable.Must[EdgeBreakoutStrength](t)(EdgeBreakout{
+			Concrete: concreteOf(t, row), Bearing: reftable.In[manway.Length](t, row, "le"),
+			Diameter: reftable.In[manway.Length](t, row, "da"), Edge: reftable.In[manway.Length](t, row, "ca"),
 		}.Strength())
 		row.Check(t, map[string]float64{
 			"Vb by diameter": s.ByDiameter.In(manway.PoundForce), "Vb by edge": s.ByEdge.In(manway.PoundForce),

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"manway.example/manway"
+	"manway.example/manway/internal/reftable"
 )
 
 // figures compares figures with those worked out beside them.
@@ -50,13 +51,13 @@ func TestPunchingByHand(t *testing.T) {
 		{30, 30, 30, Interior, 240, 4 * math.Sqrt(0.5)},
 	} {
 		p := Punching{fc4000, manway.Length(c.length) * inch, manway.Length(c.width) * inch, manway.Length(c.depth) * inch, c.at}
-		v := must[Shear](t)(p.Strength())
+		v := reftable.Must[Shear](t)(p.Strength())
 		figures(t, row{"bo", p.Perimeter().In(inch), c.bo}, row{"vc", psi(v.Stress), c.factor * root},
 			row{"Vc", lbf(v.Nominal), c.factor * root * c.bo * c.depth}, row{"phi Vc", lbf(v.Design), 0.75 * c.factor * root * c.bo * c.depth})
 		// Plain: (1 + 2/beta) 4/3, at most 8/3, times sqrt(f'c) bo h, phi 0.6.
 		long, short := max(c.length, c.width), min(c.length, c.width)
 		plain := min(1+2*short/long, 2) * 4 / 3 * root * c.bo * c.depth
-		v = must[Shear](t)(p.PlainStrength())
+		v = reftable.Must[Shear](t)(p.PlainStrength())
 		figures(t, row{"Vn, plain", lbf(v.Nominal), plain}, row{"phi Vn, plain", lbf(v.Design), 0.6 * plain}, row{"no size effect", v.SizeEffect, 1})
 	}
 	if bo := (Punching{}).Perimeter(); bo != 0 {
@@ -72,21 +73,21 @@ func TestBreakoutByHand(t *testing.T) {
 	root := math.Sqrt(4000)
 	nb := 24 * root * math.Pow(2, 1.5)
 	b := Breakout{Concrete: fc4000, Embedment: 2 * inch}
-	s := must[BreakoutStrength](t)(b.Strength())
+	s := reftable.Must[BreakoutStrength](t)(b.Strength())
 	figures(t, row{"Nb", lbf(s.Single), nb}, row{"ANc0", s.Full.In(manway.SquareInch), 36}, row{"Ncb", lbf(s.Nominal), nb}, row{"phi Ncb", lbf(s.Design), 0.7 * nb})
 	b.Edge, b.Eccentricity, b.Uncracked = 1.5*inch, 0.75*inch, true
-	s = must[BreakoutStrength](t)(b.Strength())
+	s = reftable.Must[BreakoutStrength](t)(b.Strength())
 	figures(t, row{"ANc", s.Area.In(manway.SquareInch), 27}, row{"psi_ed", s.PsiED, 0.85}, row{"psi_ec", s.PsiEC, 0.8}, row{"psi_c", s.PsiC, 1.25},
 		row{"Ncb", lbf(s.Nominal), 27.0 / 36 * 0.85 * 0.8 * 1.25 * nb})
 	b.Edge = 3 * inch // no nearer than 1.5 hef
-	if s = must[BreakoutStrength](t)(b.Strength()); s.PsiED != 1 || !(math.Abs(s.Area.In(manway.SquareInch)-36) <= 1e-9) {
+	if s = reftable.Must[BreakoutStrength](t)(b.Strength()); s.PsiED != 1 || !(math.Abs(s.Area.In(manway.SquareInch)-36) <= 1e-9) {
 		t.Errorf("an edge 1.5 hef away: psi_ed %g, ANc %v", s.PsiED, s.Area)
 	}
 	for _, c := range []struct{ embedment, want float64 }{{10.9, 24 * root * math.Pow(10.9, 1.5)}, {11, 16 * root * math.Pow(11, 5.0/3)}, {20, 16 * root * math.Pow(20, 5.0/3)}} {
-		s := must[BreakoutStrength](t)(Breakout{Concrete: fc4000, Embedment: manway.Length(c.embedment) * inch, Headed: true}.Strength())
+		s := reftable.Must[BreakoutStrength](t)(Breakout{Concrete: fc4000, Embedment: manway.Length(c.embedment) * inch, Headed: true}.Strength())
 		figures(t, row{"Nb of a stud", lbf(s.Single), c.want})
 	}
-	s = must[BreakoutStrength](t)(Breakout{Concrete: fc4000, Embedment: 20 * inch}.Strength())
+	s = reftable.Must[BreakoutStrength](t)(Breakout{Concrete: fc4000, Embedment: 20 * inch}.Strength())
 	figures(t, row{"Nb, no head", lbf(s.Single), 24 * root * math.Pow(20, 1.5)})
 }
 
@@ -95,11 +96,11 @@ func TestBreakoutByHand(t *testing.T) {
 // of 1.5 ca: Vcb = 3/6 sqrt(6/3) Vb.
 func TestEdgeBreakoutByHand(t *testing.T) {
 	base := 8 * math.Sqrt(4000)
-	s := must[EdgeBreakoutStrength](t)(EdgeBreakout{Concrete: fc4000, Bearing: 10 * inch, Diameter: 0.5 * inch, Edge: 4 * inch, Thickness: 3 * inch}.Strength())
+	s := reftable.Must[EdgeBreakoutStrength](t)(EdgeBreakout{Concrete: fc4000, Bearing: 10 * inch, Diameter: 0.5 * inch, Edge: 4 * inch, Thickness: 3 * inch}.Strength())
 	vb := 7 * math.Pow(8, 0.2) * math.Sqrt(0.5) * base
 	figures(t, row{"by diameter", lbf(s.ByDiameter), vb}, row{"by edge", lbf(s.ByEdge), 9 * base}, row{"Vb", lbf(s.Basic), vb},
 		row{"Vcb", lbf(s.Nominal), 0.5 * math.Sqrt2 * vb}, row{"phi Vcb", lbf(s.Design), 0.7 * 0.5 * math.Sqrt2 * vb})
-	s = must[EdgeBreakoutStrength](t)(EdgeBreakout{Concrete: fc4000, Bearing: 10 * inch, Diameter: 2 * inch, Edge: 4 * inch, Thickness: 6 * inch}.Strength())
+	s = reftable.Must[EdgeBreakoutStrength](t)(EdgeBreakout{Concrete: fc4000, Bearing: 10 * inch, Diameter: 2 * inch, Edge: 4 * inch, Thickness: 6 * inch}.Strength())
 	figures(t, row{"a thick bar", lbf(s.Basic), 9 * base}, row{"a deep member", lbf(s.Nominal), 9 * base})
 }
 
@@ -108,22 +109,22 @@ func TestEdgeBreakoutByHand(t *testing.T) {
 // 100 lb/ft3, and 57,000 sqrt(f'c) again above 160.
 func TestModuliByHand(t *testing.T) {
 	c := manway.Concrete{Strength: 3600 * manway.PSI}
-	figures(t, row{"fr", psi(must[manway.Pressure](t)(ModulusOfRupture(c))), 450}, row{"Ec", psi(must[manway.Pressure](t)(ElasticModulus(c))), 3.42e6})
+	figures(t, row{"fr", psi(reftable.Must[manway.Pressure](t)(ModulusOfRupture(c))), 450}, row{"Ec", psi(reftable.Must[manway.Pressure](t)(ElasticModulus(c))), 3.42e6})
 	for _, d := range []struct{ density, want float64 }{{100, 1.98e6}, {160, 33 * math.Pow(160, 1.5) * 60}, {161, 3.42e6}} {
 		c.Density = manway.Density(d.density) * manway.PoundPerCubicFoot
-		figures(t, row{"Ec", psi(must[manway.Pressure](t)(ElasticModulus(c))), d.want})
+		figures(t, row{"Ec", psi(reftable.Must[manway.Pressure](t)(ElasticModulus(c))), d.want})
 	}
 	if _, err := ElasticModulus(manway.Concrete{Strength: -1}); err == nil {
 		t.Error("Ec of concrete that cannot be")
 	}
-	figures(t, row{"least rho, 200 psi", must[float64](t)(LeastBeamRatio(c, 60000*manway.PSI)), 200.0 / 60000},
-		row{"least rho", must[float64](t)(LeastBeamRatio(manway.Concrete{Strength: 10000 * manway.PSI}, 60000*manway.PSI)), 300.0 / 60000},
-		row{"rho at 0.005", must[float64](t)(RatioAtStrain(fc4000, 60000*manway.PSI, 0.005)), 0.85 * 0.85 * 4000 / 60000 * 3 / 8},
+	figures(t, row{"least rho, 200 psi", reftable.Must[float64](t)(LeastBeamRatio(c, 60000*manway.PSI)), 200.0 / 60000},
+		row{"least rho", reftable.Must[float64](t)(LeastBeamRatio(manway.Concrete{Strength: 10000 * manway.PSI}, 60000*manway.PSI)), 300.0 / 60000},
+		row{"rho at 0.005", reftable.Must[float64](t)(RatioAtStrain(fc4000, 60000*manway.PSI, 0.005)), 0.85 * 0.85 * 4000 / 60000 * 3 / 8},
 		row{"sqrt(f'c) capped", of(manway.Concrete{Strength: 14400 * manway.PSI}).rootCapped(), 100},
-		row{"one-way, capped at 5", psi(must[Shear](t)(Section{fc4000, ft, 5 * inch, 6 * manway.SquareInch, 0}.OneWayShear()).Stress), min(8*math.Cbrt(0.1), 5) * math.Sqrt(4000)},
-		row{"one-way, d 30 in", psi(must[Shear](t)(Section{fc4000, ft, 30 * inch, 0.36 * manway.SquareInch, 0}.OneWayShear()).Stress), 8 * math.Sqrt(0.5) * 0.1 * math.Sqrt(4000)},
-		row{"steel not known: 40,000 psi", psi(must[Flexure](t)(Section{fc4000, ft, 5 * inch, 0.24 * manway.SquareInch, 0}.Flexure()).Stress), 40000},
-		row{"bearing, A2/A1 of 9 counts as 4", lbf(must[BearingStrength](t)(Bearing{fc4000, manway.SquareInch, 9 * manway.SquareInch}.Strength()).Design), 0.65 * 2 * 0.85 * 4000})
+		row{"one-way, capped at 5", psi(reftable.Must[Shear](t)(Section{fc4000, ft, 5 * inch, 6 * manway.SquareInch, 0}.OneWayShear()).Stress), min(8*math.Cbrt(0.1), 5) * math.Sqrt(4000)},
+		row{"one-way, d 30 in", psi(reftable.Must[Shear](t)(Section{fc4000, ft, 30 * inch, 0.36 * manway.SquareInch, 0}.OneWayShear()).Stress), 8 * math.Sqrt(0.5) * 0.1 * math.Sqrt(4000)},
+		row{"steel not known: 40,000 psi", psi(reftable.Must[Flexure](t)(Section{fc4000, ft, 5 * inch, 0.24 * manway.SquareInch, 0}.Flexure()).Stress), 40000},
+		row{"bearing, A2/A1 of 9 counts as 4", lbf(reftable.Must[BearingStrength](t)(Bearing{fc4000, manway.SquareInch, 9 * manway.SquareInch}.Strength()).Design), 0.65 * 2 * 0.85 * 4000})
 }
 
 // A strip of 4 in with bars of 1/4 in at 0.75 in cover: d = 4 - 0.75 - 0.125 =
@@ -151,7 +152,7 @@ func TestSpacingThatCounts(t *testing.T) {
 		h, apart float64
 		counts   manway.Status
 	}{{6, 18, manway.Pass}, {6, 18.1, manway.NotPermitted}, {8, 18.1, manway.NotPermitted}, {4, 12, manway.Pass}, {4, 12.1, manway.NotPermitted}} {
-		st := must[Standing](t)(Strip{Concrete: fc4000, Thickness: manway.Length(c.h) * inch, Steel: mesh(0.75, c.apart, 0.75)}.Bending())
+		st := reftable.Must[Standing](t)(Strip{Concrete: fc4000, Thickness: manway.Length(c.h) * inch, Steel: mesh(0.75, c.apart, 0.75)}.Bending())
 		if st.Counts != c.counts {
 			t.Errorf("bars %g in apart in %g in: %v %s", c.apart, c.h, st.Counts, st.Reason)
 		}
@@ -164,9 +165,9 @@ func TestSpacingThatCounts(t *testing.T) {
 func TestSupportedTakesTheMore(t *testing.T) {
 	for _, cover := range []float64{0.75, 6.5} {
 		s := Strip{Concrete: fc4000, Thickness: 8 * inch, Supported: true, Steel: mesh(0.5, 6, cover)}
-		st := must[Standing](t)(s.Bending())
-		reinforced := float64(must[Flexure](t)(s.section().Flexure()).Design)
-		plain := float64(must[PlainFlexure](t)(s.plain().Flexure()).Design)
+		st := reftable.Must[Standing](t)(s.Bending())
+		reinforced := float64(reftable.Must[Flexure](t)(s.section().Flexure()).Design)
+		plain := float64(reftable.Must[PlainFlexure](t)(s.plain().Flexure()).Design)
 		if st.Design != max(reinforced, plain) || st.Plain != (plain > reinforced) || st.Counts != manway.Pass || st.AsPlain != plain {
 			t.Errorf("cover %g in: %+v; reinforced %g, plain %g", cover, st, reinforced, plain)
 		}
@@ -177,9 +178,9 @@ func TestSupportedTakesTheMore(t *testing.T) {
 // sqrt(4000) 72 lbf in, Vn = 4/3 sqrt(4000) 72 lbf; against soil 4 in count, S = 32.
 func TestPlainByHand(t *testing.T) {
 	root := math.Sqrt(4000)
-	f := must[PlainFlexure](t)(Plain{fc4000, ft, 6 * inch, false}.Flexure())
-	soil := must[PlainFlexure](t)(Plain{fc4000, ft, 6 * inch, true}.Flexure())
-	v := must[Shear](t)(Plain{fc4000, ft, 6 * inch, false}.Shear())
+	f := reftable.Must[PlainFlexure](t)(Plain{fc4000, ft, 6 * inch, false}.Flexure())
+	soil := reftable.Must[PlainFlexure](t)(Plain{fc4000, ft, 6 * inch, true}.Flexure())
+	v := reftable.Must[Shear](t)(Plain{fc4000, ft, 6 * inch, false}.Shear())
 	figures(t, row{"Mn", f.Nominal.In(manway.PoundForceInch), 5 * root * 72}, row{"phi Mn", f.Design.In(manway.PoundForceInch), 0.6 * 5 * root * 72},
 		row{"against soil", soil.Nominal.In(manway.PoundForceInch), 5 * root * 32}, row{"Vn", lbf(v.Nominal), 4.0 / 3 * root * 72}, row{"phi Vn", lbf(v.Design), 0.8 * root * 72})
 }

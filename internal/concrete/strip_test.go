@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"manway.example/manway"
+	"manway.example/manway/internal/reftable"
 )
 
 // mesh is a layer of known steel.
@@ -18,7 +19,7 @@ func mesh(diameter, spacing, cover float64) manway.Reinforcement {
 // strengths gives the three strengths of a strip.
 func strengths(t *testing.T, s Strip) map[string]Standing {
 	t.Helper()
-	m := must[Standing](t)
+	m := reftable.Must[Standing](t)
 	return map[string]Standing{
 		"bending": m(s.Bending()), "shear": m(s.Shear()), "punching": m(s.Punching(10*inch, 20*inch, Interior)),
 	}
@@ -98,7 +99,7 @@ func TestWearWeakens(t *testing.T) {
 		last := math.Inf(1)
 		for lost := 0.0; lost < 0.95; lost += 0.05 {
 			s := Strip{Thickness: manway.Length(4-lost) * inch, Lost: manway.Length(lost) * inch, Steel: steel}
-			st := must[Standing](t)(s.Bending())
+			st := reftable.Must[Standing](t)(s.Bending())
 			if !(st.Design <= last*(1+1e-12)) {
 				t.Errorf("%v lost %g in: %g above %g", steel.State, lost, st.Design, last)
 			}
@@ -111,7 +112,7 @@ func TestWearWeakens(t *testing.T) {
 // and the forces balance.
 func TestOverReinforced(t *testing.T) {
 	s := Section{Concrete: manway.Concrete{Strength: 3000 * manway.PSI}, Width: 12 * inch, Depth: 10 * inch, Steel: 8 * manway.SquareInch, Yield: 60000 * manway.PSI}
-	f := must[Flexure](t)(s.Flexure())
+	f := reftable.Must[Flexure](t)(s.Flexure())
 	if f.Strain >= 60000.0/29e6 || f.Phi != 0.65 {
 		t.Fatalf("strain %g, phi %g: want steel that does not yield", f.Strain, f.Phi)
 	}
@@ -126,9 +127,9 @@ func TestOverReinforced(t *testing.T) {
 func TestPhi(t *testing.T) {
 	c := manway.Concrete{Strength: 4000 * manway.PSI}
 	for _, want := range []struct{ over, phi float64 }{{0.0001, 0.65 + 0.25/30}, {0.0015, 0.775}, {0.003, 0.9}, {0.01, 0.9}} {
-		rho := must[float64](t)(RatioAtStrain(c, 60000*manway.PSI, 60.0/29000+want.over))
+		rho := reftable.Must[float64](t)(RatioAtStrain(c, 60000*manway.PSI, 60.0/29000+want.over))
 		b, d := 12*inch, 10*inch
-		f := must[Flexure](t)(Section{c, b, d, manway.Area(rho) * b.Times(d), 60000 * manway.PSI}.Flexure())
+		f := reftable.Must[Flexure](t)(Section{c, b, d, manway.Area(rho) * b.Times(d), 60000 * manway.PSI}.Flexure())
 		if !(math.Abs(f.Phi-want.phi) <= 1e-9) {
 			t.Errorf("%g over yield: phi %g, want %g", want.over, f.Phi, want.phi)
 		}
@@ -197,7 +198,7 @@ func TestRefuses(t *testing.T) {
 func TestUnitsAgree(t *testing.T) {
 	us := Section{manway.Concrete{Strength: 4000 * manway.PSI}, 12 * inch, 5 * inch, 0.24 * manway.SquareInch, 60000 * manway.PSI}
 	si := Section{manway.Concrete{Strength: 27.579029172673447 * manway.Megapascal}, 304.8 * manway.Millimetre, 127 * manway.Millimetre, 154.8384 * manway.SquareMillimetre, 413.68543759010174 * manway.Megapascal}
-	a, b := must[Flexure](t)(us.Flexure()), must[Flexure](t)(si.Flexure())
+	a, b := reftable.Must[Flexure](t)(us.Flexure()), reftable.Must[Flexure](t)(si.Flexure())
 	if !(math.Abs(float64(a.Design/b.Design)-1) <= 1e-12) {
 		t.Errorf("%v and %v", a.Design, b.Design)
 	}

@@ -121,6 +121,27 @@ func (row Row) Read(t testing.TB, key string, into encoding.TextUnmarshaler) {
 	}
 }
 
+// In is Read for a quantity of one type, and gives it.
+func In[Q any, P interface {
+	*Q
+	encoding.TextUnmarshaler
+}](t testing.TB, row Row, key string) (q Q) {
+	t.Helper()
+	row.Read(t, key, P(&q))
+	return q
+}
+
+// Must gives what a calculation answered, and ends the test on its error.
+func Must[T any](t testing.TB) func(T, error) T {
+	return func(v T, err error) T {
+		t.Helper()
+		if err != nil {
+			t.Fatal(err)
+		}
+		return v
+	}
+}
+
 func (row Row) at() string {
 	return fmt.Sprintf("%s:%d: %s", row.File, row.Line, row.ID)
 }
