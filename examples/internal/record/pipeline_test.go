@@ -137,6 +137,44 @@ func TestAnswersAtOnce(t *testing.T) {
 	}
 }
 
+// A line of 256 MB that never ends costs no more memory than the longest one that
+// is read. It is refused in one line that names the limit, or ends the call
+// where no record can be read without it; the records before it are written.
+func TestLineWithoutEnd(t *testing.T) {
+	const length = 256_000_000
+	refused := `{"id":%s,"errors":[{"field":"","value":"a line of more than 1 MiB","want":"at most 1 MiB","line":4}]}` + "\n"
+	for _, c := range []struct {
+		name, head, out string
+		code            int
+		want, log       string
+		most            uint64 // bytes allocated in all
+	}{
+		{"JSON lines", goodLine + goodLine + goodLine + `{"id":"big","note":"`, "json", 1, goodOut + goodOut + goodOut + fmt.Sprintf(refused, `"big"`), "1 of 4 records refused", 16 << 20},
+		{"CSV rows", "id,size.length_in,depth_in\na,96,12\na,96,12\nbig,", "json", 1, goodOut + goodOut + fmt.Sprintf(refused, "null"), "1 of 3 records refused", 16 << 20},
+		{"text", goodLine + `{"id":"big","note":"`, "text", 1, "a: 239.4 gal\nbig: refused: line 2: a line of more than 1 MiB: want at most 1 MiB\n", "1 of 2 records refused", 16 << 20},
+		{"a CSV header", "id,", "json", 2, "", "the first line is longer than 32 KiB", 16 << 20},
+		{"a document", "{\n\"id\":\"big\",\"note\":\"", "json", 1, `{"id":null,"errors":[{"field":"","value":"more than 8 MiB","want":"at most 8 MiB"}]}` + "\n", "", 64 << 20},
+	} {
+		var before, after runtime.MemStats
+		var out, log strings.Builder
+		in := &endless{lines: strings.Repeat("x", 1<<16), n: length}
+		runtime.ReadMemStats(&before)
+		code := vats().Run([]string{"-in", "-", "-out", c.out, "-width", "4 ft"}, io.MultiReader(strings.NewReader(c.head), in), &out, &log)
+		runtime.ReadMemStats(&after)
+		if code != c.code || out.String() != c.want {
+			t.Errorf("%s: exit %d, %.300q, want %d, %q", c.name, code, out.String(), c.code, c.want)
+		}
+		if !strings.Contains(log.String(), c.log) || strings.Count(log.String(), "\n") > 1 {
+			t.Errorf("%s: standard error %q, want %q in a line", c.name, log.String(), c.log)
+		}
+		if took := after.TotalAlloc - before.TotalAlloc; took > c.most {
+			t.Errorf("%s: %d bytes allocated, want at most %d", c.name, took, c.most)
+		} else {
+			t.Logf("%s: %d bytes allocated, %d of the line not read", c.name, took, in.n)
+		}
+	}
+}
+
 func TestLineLimit(t *testing.T) {
 	pad := func(n int) string {
 		head := `{"id":"p","size":{"length":"8 ft","width":"4 ft"},"depth":"12 in"`
