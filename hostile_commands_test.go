@@ -7,11 +7,14 @@ import (
 	"fmt"
 	"io"
 	"maps"
+	"os"
 	"os/exec"
 	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
+	"unicode"
+	"unicode/utf16"
 	"unicode/utf8"
 )
 
@@ -159,6 +162,136 @@ func TestFormulasStayText(t *testing.T) {
 		}
 		if shown == 0 {
 			t.Errorf("%s: no table shows a text that was tried", name)
+		}
+	}
+}
+
+// marks are characters that do not show, or work on what stands around them.
+var marks = []string{"\u202e", "\u2066", "\u200b", "\ufeff", "\x1b[31m", "\u009b", "\n", "\U000e0041"}
+
+// unseen finds a character that does not show, other than the ends of lines.
+func unseen(text string) bool {
+	return strings.ContainsFunc(text, func(r rune) bool {
+		return r != '\n' && unicode.In(r, unicode.C, unicode.Zl, unicode.Zp)
+	})
+}
+
+// escaped is how a mark must be shown, as JSON writes it.
+func escaped(mark string) string {
+	r, _ := utf8.DecodeRuneInString(mark)
+	return `\u` + fmt.Sprintf("%04x", utf16.AppendRune(nil, r)[0])
+}
+
+// formats are what -out of a command takes, by its manual.
+func (b *bench) formats(name string) []string {
+	manual, _ := b.run(name + " -h")
+	_, list, _ := strings.Cut(manual, "write FORMAT: ")
+	list, _, _ = strings.Cut(list, " (default")
+	return strings.Split(list, ", ")
+}
+
+// A mark in any text of a record, as JSON, CSV or a flag, has it refused, and the
+// error names the field and shows the mark. No format lets it through.
+func TestUnseenMarks(t *testing.T) {
+	b := newBench(t)
+	for name, records := range streams(t, b) {
+		for _, mark := range marks {
+			bad := "a" + mark + "b"
+			var in strings.Builder
+			n := 0
+			for _, r := range records {
+				list := variants(t, r, bad)
+				n += len(list)
+				in.WriteString(strings.Join(list, "\n") + "\n")
+			}
+			for _, format := range []string{"json", "csv", "text"} {
+				out, log, code := b.pipe(strings.NewReader(in.String()), name, "-in", "-", "-out", format)
+				if code != 1 || unseen(out+log) || !strings.Contains(log, fmt.Sprintf("%d of %d records refused", n, n)) {
+					t.Errorf("%s: %q in %s: exit %d, unseen %v, %.200s", name, mark, format, code, unseen(out+log), log)
+				}
+				if shown := "a" + escaped(mark); format != "json" && strings.Count(out, shown) < n || !strings.Contains(strings.Join(strings.Fields(out), " "), "only characters that are seen") {
+					t.Errorf("%s: %s shows %q %d times, want at least %d:\n%.300s", name, format, shown, strings.Count(out, shown), n, out)
+				}
+				if quoted, _ := json.Marshal("a" + escaped(mark)); format == "json" && !strings.Contains(out, `{"field":"id","value":`+strings.TrimSuffix(string(quoted), `"`)) {
+					t.Errorf("%s: the JSON names no id %s:\n%.300s", name, quoted, out)
+				}
+			}
+		}
+		b.unseenElsewhere(name, records[0])
+	}
+}
+
+// unseenElsewhere has a mark stand in a cell, a flag, the name of a field and a
+// record of which a document is made.
+func (b *bench) unseenElsewhere(name, record string) {
+	const bad, shown = "a\u202eb", `a\u202eb`
+	var named map[string]any
+	if err := json.Unmarshal([]byte(record), &named); err != nil {
+		b.t.Fatal(err)
+	}
+	named["id"] = bad
+	row, _ := json.Marshal(named)
+	named["id"], named[bad] = "a", 1
+	field, _ := json.Marshal(named)
+	for _, c := range []struct {
+		what, in string
+		args     []string
+		code     int
+	}{
+		{"a cell", table(b.t, []string{string(row)}), nil, 1},
+		{"the name of a column", bad + "\n1\n", nil, 2},
+		{"the name of a field", string(field) + "\n", nil, 1},
+		{"a flag", record + "\n", []string{"-id", bad}, 2},
+	} {
+		out, log, code := b.pipe(strings.NewReader(c.in), name, append([]string{"-in", "-"}, c.args...)...)
+		if all := out + log; code != c.code || unseen(all) || !strings.Contains(all, shown) {
+			b.t.Errorf("%s: a mark in %s: exit %d, want %d: %.300s", name, c.what, code, c.code, all)
+		}
+	}
+	b.write("bad.json", string(row))
+	for _, format := range b.formats(name) {
+		out, log, code := b.pipe(nil, name, "-out", format, "bad.json")
+		if all := out + log; code != 1 || unseen(all) || !strings.Contains(all, shown) || out != "" && !slices.Contains([]string{"text", "json", "csv"}, format) {
+			b.t.Errorf("%s -out %s: a mark in the id: exit %d: %.300s", name, format, code, all)
+		}
+	}
+}
+
+// A mark in any text of a survey has it refused by whatever reads surveys, and one
+// in a price book by whatever reads those.
+func TestUnseenMarksInSurveys(t *testing.T) {
+	b := newBench(t)
+	survey, err := os.ReadFile("testdata/sites/rusted-handle.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, s := range variants(t, string(survey), "a\u2067b") {
+		b.write("survey.json", s)
+		lines := []string{"sitevisit survey.json", "followup survey.json"}
+		for _, line := range lines[:1+(i+1)%2] {
+			out, err := b.run(line)
+			if err == nil || unseen(out) || !strings.Contains(out, `a\u2067b: want`) {
+				t.Errorf("%s, text %d: %v, %.300s", line, i, err, out)
+			}
+		}
+	}
+	b.write("bad\x1b[31m.json", "{}")
+	for _, line := range []string{"followup .", "sitevisit bad*.json"} {
+		if out, err := b.run(line + " 2>&1 | grep 31m"); err != nil || unseen(out) {
+			t.Errorf("%s: %v, %q", line, err, out)
+		}
+	}
+	book, err := os.ReadFile("testdata/prices/example.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	b.write("book.csv", strings.Replace(string(book), "dig by hand", "dig\u202eby hand", 1))
+	for _, line := range []string{
+		"takeoff -scope 'dig-hand 7.2 LH' -prices book.csv", "options -prices book.csv testdata/prices/ways.json",
+		"sitevisit -prices book.csv testdata/sites/rusted-handle.json",
+	} {
+		if out, err := b.run(line); err == nil || unseen(out) || !strings.Contains(out, `dig\u202eby hand`) {
+			t.Errorf("%s: %v, %.300s", line, err, out)
 		}
 	}
 }

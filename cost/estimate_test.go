@@ -188,14 +188,14 @@ day,day,EA,1,USD,2026-02-30,
 few,few,EA
 good,again,EA,2,USD,2026-01-01,
 two,,XX,x,USD,2026-01-01,
-` + "bad,\xff,EA,1,USD,2026-01-01,\n"))
+` + "bad,\xff,EA,1,USD,2026-01-01,\nturned,a\u202eb,EA,1,USD,2026-01-01,narrow\u200bnote\n"))
 	var faults cost.BookErrors
 	if !errors.As(err, &faults) {
 		t.Fatal(err)
 	}
 	want := map[int][]string{
 		4: {"Code"}, 5: {"Price"}, 6: {"Price"}, 7: {"Price"}, 8: {"Unit"}, 9: {"Unit"}, 10: {"Currency"}, 11: {"Currency"},
-		12: {"ValidFrom"}, 13: {"Row"}, 14: {"Code"}, 15: {"Description", "Unit", "Price"}, 16: {"Description"},
+		12: {"ValidFrom"}, 13: {"Row"}, 14: {"Code"}, 15: {"Description", "Unit", "Price"}, 16: {"Description"}, 17: {"Description", "Note"},
 	}
 	got := map[int][]string{}
 	for _, f := range faults {

@@ -228,9 +228,10 @@ func isCode(s string) bool {
 	return true
 }
 
-// plainText reports whether s is UTF-8 on one line without control characters.
+// plainText reports whether s is UTF-8 on one line of characters that are all
+// seen: no controls, and no marks that turn the writing or have no width.
 func plainText(s string) bool {
-	return utf8.ValidString(s) && strings.IndexFunc(s, unicode.IsControl) < 0
+	return utf8.ValidString(s) && !strings.ContainsFunc(s, func(r rune) bool { return unicode.In(r, unicode.C, unicode.Zl, unicode.Zp) })
 }
 
 // Over is b laid over base: every code that b has, with all its days, stands in

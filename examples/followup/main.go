@@ -152,10 +152,10 @@ func read(name string) (visit.Visit, error) {
 func report(stderr io.Writer, name string, err error) {
 	var faults strictjson.Faults
 	if !errors.As(err, &faults) {
-		fmt.Fprintf(stderr, "followup: %s: %s\n", name, err)
+		fmt.Fprintf(stderr, "followup: %s\n", strictjson.Visible(name+": "+err.Error()))
 	}
 	for _, f := range faults {
-		fmt.Fprintf(stderr, "followup: %s: %s\n", name, f.Error())
+		fmt.Fprintf(stderr, "followup: %s: %s\n", strictjson.Visible(name), f.Error())
 	}
 }
 

@@ -230,6 +230,6 @@ func (c call) report(stderr io.Writer, err error) {
 		return
 	}
 	for _, f := range faults {
-		fmt.Fprintf(stderr, "sitevisit: %s: %s\n", c.survey, f.Error())
+		fmt.Fprintf(stderr, "sitevisit: %s: %s\n", strictjson.Visible(c.survey), f.Error())
 	}
 }

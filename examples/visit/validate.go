@@ -5,10 +5,10 @@ import (
 	"regexp"
 	"slices"
 	"strings"
-	"unicode"
 	"unicode/utf8"
 
 	"manway.example/manway"
+	"manway.example/manway/examples/internal/strictjson"
 	"manway.example/manway/hydraulics"
 	"manway.example/manway/riser"
 	"manway.example/manway/tank"
@@ -273,15 +273,9 @@ func (m Money) validate() error {
 // characters.
 func text(faults *manway.InputErrors, field, s string, lo, hi int) {
 	n := utf8.RuneCountInString(s)
-	if n < lo || n > hi || strings.ContainsFunc(s, unseen) || !utf8.ValidString(s) {
+	if n < lo || n > hi || strings.ContainsFunc(s, strictjson.Unseen) || !utf8.ValidString(s) {
 		faults.Add(field, fmt.Sprintf("%.60q", s), fmt.Sprintf("one line of %d to %d characters that are seen", lo, hi))
 	}
-}
-
-// unseen reports control characters, and the marks that turn the direction of
-// the writing round them: a name must read as it is stored.
-func unseen(r rune) bool {
-	return unicode.IsControl(r) || r >= '\u202a' && r <= '\u202e' || r >= '\u2066' && r <= '\u2069'
 }
 
 // tie is the tie in the riser's own terms.

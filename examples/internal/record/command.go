@@ -7,6 +7,8 @@ import (
 	"io"
 	"slices"
 	"strings"
+
+	"manway.example/manway/examples/internal/strictjson"
 )
 
 // Command is one calculation as a program. In is the record it reads, a struct
@@ -106,6 +108,11 @@ func (c Command[In, Out]) Run(args []string, stdin io.Reader, stdout, stderr io.
 func (c *Command[In, Out]) parse(args []string, base *In) (options, error) {
 	var opts options
 	fs := c.flags(base, &opts)
+	fs.VisitAll(func(f *flag.Flag) {
+		if !slices.Contains(shared, f.Name) {
+			f.Value = shownFlag{f.Value}
+		}
+	})
 	if err := fs.Parse(args); err != nil {
 		return opts, err
 	}
@@ -172,4 +179,6 @@ func (c *Command[In, Out]) usage(stderr io.Writer, err error) int {
 	return 2
 }
 
-func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }
+func oneLine(text string) string {
+	return strictjson.Visible(strings.Join(strings.Fields(text), " "))
+}

@@ -22,7 +22,9 @@
 // the header itself, the first of the first share, is passed over.
 //
 // Fields must be known, given once and of the right type; what is wrong with a
-// record is told all at once. A line has at most [MaxLine] bytes.
+// record is told all at once. A line has at most [MaxLine] bytes. No text may have
+// characters that are not seen, such as controls, terminal escapes and marks that
+// turn the direction of the writing; errors show them as escapes, \u202e.
 //
 // # Writing
 //

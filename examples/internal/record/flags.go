@@ -2,10 +2,13 @@ package record
 
 import (
 	"encoding"
+	"errors"
 	"flag"
 	"io"
 	"os"
 	"strings"
+
+	"manway.example/manway/examples/internal/strictjson"
 )
 
 // textReader is a pointer to a T that reads text, as that to every quantity does.
@@ -40,6 +43,23 @@ func List[T any, P textReader[T]](fs *flag.FlagSet, p *[]T, name, usage string) 
 		}
 		return nil
 	})
+}
+
+// shownFlag is a flag of which no value may have characters that are not seen.
+type shownFlag struct{ flag.Value }
+
+// Set sets the flag.
+func (f shownFlag) Set(text string) error {
+	if strings.ContainsFunc(text, strictjson.Unseen) {
+		return errors.New("want " + strictjson.WantSeen)
+	}
+	return f.Value.Set(text)
+}
+
+// IsBoolFlag reports whether the flag may stand without a value.
+func (f shownFlag) IsBoolFlag() bool {
+	b, ok := f.Value.(interface{ IsBoolFlag() bool })
+	return ok && b.IsBoolFlag()
 }
 
 // terminal reports whether a person watches w.

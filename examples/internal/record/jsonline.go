@@ -45,7 +45,7 @@ func typeOf[T any]() reflect.Type { return reflect.TypeFor[T]() }
 // read decodes a line, and reports whether that went without any doubt. After a
 // doubt the value may be half filled.
 func (r *lineReader) read(line []byte, into any) bool {
-	if r.never || line[0] != '{' || !utf8.Valid(line) {
+	if r.never || line[0] != '{' || !shows(line) {
 		return false
 	}
 	if r.dec == nil {
@@ -61,6 +61,24 @@ func (r *lineReader) read(line []byte, into any) bool {
 		return false
 	}
 	return r.plain(line)
+}
+
+// shows reports whether a line is valid text, with no character that is not seen
+// and no escape that might be one.
+func shows(line []byte) bool {
+	if !utf8.Valid(line) || bytes.ContainsFunc(line, strictjson.Unseen) {
+		return false
+	}
+	for {
+		at := bytes.IndexByte(line, '\\')
+		if at < 0 {
+			return true
+		}
+		if at+1 >= len(line) || strings.IndexByte(`"\/`, line[at+1]) < 0 {
+			return false
+		}
+		line = line[at+2:]
+	}
 }
 
 // manyNames is how many names of one object are compared with each other before

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+
+	"manway.example/manway/examples/internal/strictjson"
 )
 
 // Digits is how many significant digits a written number has at most.
@@ -149,7 +151,7 @@ func appendString(to []byte, s string) []byte {
 	for i := range len(s) {
 		if c := s[i]; c < ' ' || c > '~' || c == '"' || c == '\\' {
 			quoted, _ := json.Marshal(s) // a string always can be written
-			return append(to, quoted...)
+			return append(to, strictjson.Visible(string(quoted))...)
 		}
 	}
 	to = append(to, '"')

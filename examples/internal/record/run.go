@@ -99,7 +99,7 @@ func (r *run[In, Out]) stream(s source) int {
 		return 1
 	}
 	if p.records == 0 {
-		fmt.Fprintf(r.stderr, "%s: %s: no records in it\n", r.c.Name, s.name)
+		fmt.Fprintf(r.stderr, "%s: %s: no records in it\n", r.c.Name, strictjson.Visible(s.name))
 	}
 	p.end(time.Now())
 	if p.refused > 0 && !r.opts.tolerate {

@@ -82,11 +82,8 @@ func bind(v reflect.Value) (setter, error) {
 		return func(cell []byte) error { return wanted(reader.UnmarshalText(cell)) }, nil
 	case *string:
 		return func(cell []byte) error {
-			if !utf8.Valid(cell) {
-				return errors.New("text in UTF-8")
-			}
 			*reader = string(cell)
-			return nil
+			return plain(cell)
 		}, nil
 	case *float64:
 		return func(cell []byte) error {
@@ -128,8 +125,8 @@ func bindJSON(v reflect.Value) setter {
 			}
 		}
 		if !json.Valid(cell) || v.Kind() == reflect.String {
-			if !utf8.Valid(cell) {
-				return errors.New("text in UTF-8")
+			if err := plain(cell); err != nil {
+				return err
 			}
 			if cell[0] == '[' || cell[0] == '{' {
 				return errors.New("valid JSON")
@@ -139,6 +136,17 @@ func bindJSON(v reflect.Value) setter {
 		_, err := strictjson.DecodeValue(cell, into)
 		return err
 	}
+}
+
+// plain refuses a text that would not read as it is stored.
+func plain(cell []byte) error {
+	switch {
+	case !utf8.Valid(cell):
+		return errors.New("text in UTF-8")
+	case bytes.ContainsFunc(cell, strictjson.Unseen):
+		return errors.New(strictjson.WantSeen)
+	}
+	return nil
 }
 
 // setItems sets a list from items with semicolons between them.

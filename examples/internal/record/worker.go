@@ -233,7 +233,7 @@ func (w *worker[In, Out]) refuse(id string, faults strictjson.Faults) {
 		w.row.begin(w.out, len(w.c.Columns))
 		for _, name := range w.c.Columns {
 			if name == "id" {
-				w.row.Text(id)
+				w.row.Text(strictjson.Visible(id))
 			} else {
 				w.row.Empty()
 			}
@@ -241,7 +241,7 @@ func (w *worker[In, Out]) refuse(id string, faults strictjson.Faults) {
 		w.row.errors = faults.Error()
 		w.out, _ = w.row.end()
 	default:
-		if id = oneLine(id); id == "" {
+		if id = strictjson.Visible(id); id == "" {
 			id = "no id"
 		}
 		from := len(w.out)

@@ -7,6 +7,7 @@ import (
 	"math"
 	"reflect"
 	"strconv"
+	"strings"
 
 	"manway.example/manway"
 )
@@ -85,6 +86,9 @@ func (n *node) as(other any) *node {
 }
 
 func (d *decoder) value(path string, n *node, v reflect.Value) {
+	if n.kind == text && !d.seen(path, n) {
+		return
+	}
 	if n.kind == text && n.said == "" && d.reword != nil {
 		typ := v.Type()
 		if typ.Kind() == reflect.Pointer {
@@ -124,6 +128,9 @@ func (d *decoder) value(path string, n *node, v reflect.Value) {
 	case reflect.Map:
 		d.dict(path, n, v)
 	case reflect.Interface:
+		if !d.seen(path, n) {
+			return
+		}
 		if err := json.Unmarshal(d.doc.data[n.start:n.end], v.Addr().Interface()); err != nil {
 			d.wrong(path, n, err.Error())
 		}
@@ -134,6 +141,9 @@ func (d *decoder) value(path string, n *node, v reflect.Value) {
 
 // own lets a type read its JSON itself.
 func (d *decoder) own(path string, n *node, reader json.Unmarshaler) {
+	if !d.seen(path, n) {
+		return
+	}
 	raw := d.doc.data[n.start:n.end]
 	err := reader.UnmarshalJSON(raw)
 	if err == nil {
@@ -240,6 +250,10 @@ func (d *decoder) dict(path string, n *node, v reflect.Value) {
 	v.Set(reflect.MakeMapWithSize(v.Type(), len(n.members)))
 	for _, m := range n.members {
 		at := join(path, m.name)
+		if strings.ContainsFunc(m.name, Unseen) {
+			d.wrong(at, m.value, WantSeen)
+			continue
+		}
 		key := reflect.ValueOf(m.name).Convert(v.Type().Key())
 		if v.MapIndex(key).IsValid() {
 			d.wrong(at, m.value, "the name once")

@@ -94,7 +94,7 @@ func FaultsOf(err error, path, value string) Faults {
 }
 
 func fault(path, value, want string) Fault {
-	return Fault{Path: path, Value: shorten(value), Want: want}
+	return Fault{Path: Visible(path), Value: shorten(value), Want: want}
 }
 
 // join puts a path under the path of the part it belongs to.
@@ -105,20 +105,15 @@ func join(path, rest string) string {
 	return path + "." + rest
 }
 
-// shorten cuts a text to what can be read in one line, and makes control
-// characters visible.
+// shorten cuts a text to what can be read in one line, and makes all of it
+// visible.
 func shorten(text string) string {
 	const most = 60
 	cut := false
 	if runes := []rune(text[:min(len(text), 4*most)]); len(runes) > most {
 		text, cut = string(runes[:most]), true
 	}
-	text = strings.Map(func(r rune) rune {
-		if r < ' ' || r == 0x7f {
-			return '\uFFFD'
-		}
-		return r
-	}, text)
+	text = Visible(text)
 	if cut {
 		text += "…"
 	}
