@@ -35,10 +35,7 @@ func (v Visit) tankSection() Section {
 	for i, c := range t.Compartments() {
 		gal, _ := c.Volume(outlet)
 		area, _ := c.Area(outlet)
-		share := 0.0
-		if full > 0 {
-			share = float64(gal) / float64(full)
-		}
+		share := float64(gal) / float64(full)
 		table.Rows = append(table.Rows, []Cell{
 			{Key: "compartment", Text: fmt.Sprint(i + 1), Number: float64(i + 1), Is: Number},
 			amount(sys, "liquid_gal", gal, manway.Gallon),

@@ -37,7 +37,7 @@ var pageFuncs = template.FuncMap{
 	"unknown":  func(c Cell) bool { return c.Is == Unknown },
 	"stop":     func(c manway.Caution) bool { return c.Level == manway.Stop },
 	"taken":    taken,
-	"right":    func(rows [][]Cell, i int) bool { return len(rows) > 0 && rows[0][i].Is == Number },
+	"right":    Table.right,
 	"citation": manway.Citation.String,
 }
 

@@ -25,7 +25,9 @@ func (v Visit) remedySection() Section {
 	}
 	for i, a := range v.Survey.Accesses {
 		options := v.Options.Accesses[i]
-		s.Tables = append(s.Tables, v.pricedTable(a, options))
+		if can := v.pricedTable(a, options); len(can.Rows) > 0 {
+			s.Tables = append(s.Tables, can)
+		}
 		if out := v.ruledOut(a, options); len(out.Rows) > 0 {
 			s.Tables = append(s.Tables, out)
 		}

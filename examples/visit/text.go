@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -170,11 +171,17 @@ func (t Table) writeText(b *bufio.Writer) {
 		fmt.Fprintln(b, strings.TrimRight(out.String(), " "))
 	}
 	line(func(i int) (string, bool) {
-		return t.Columns[i], len(t.Rows) > 0 && t.Rows[0][i].Is == Number
+		return t.Columns[i], t.right(i)
 	})
 	for _, row := range t.Rows {
 		line(func(i int) (string, bool) { return row[i].Text, row[i].Is == Number })
 	}
+}
+
+// right reports whether a column has a figure, so that its heading stands to the
+// right as figures do.
+func (t Table) right(i int) bool {
+	return slices.ContainsFunc(t.Rows, func(row []Cell) bool { return row[i].Is == Number })
 }
 
 // Group is rows of prose that differ in their last cell only: what they share

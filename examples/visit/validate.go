@@ -200,9 +200,7 @@ func (h Household) validate(visit manway.Date) error {
 	manway.WithinCount(&faults, "Bedrooms", h.Bedrooms, 0, 30)
 	manway.WithinCount(&faults, "Months", h.Months, 0, 12)
 	if !h.LastPumped.IsZero() {
-		if err := h.LastPumped.Validate(); err != nil {
-			faults.Under("LastPumped", err)
-		} else if visit.Before(h.LastPumped) {
+		if manway.OnCalendar(&faults, "LastPumped", h.LastPumped); visit.Before(h.LastPumped) {
 			faults.Add("LastPumped", h.LastPumped.String(), "on or before the visit, "+visit.String())
 		}
 	}
