@@ -101,3 +101,5 @@ func FuzzDisc(f *testing.F) {
 		}
 	})
 }
+
+func finite(v float64) bool { return !math.IsNaN(v) && !math.IsInf(v, 0) }

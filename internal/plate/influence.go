@@ -1,6 +1,9 @@
 package plate
 
-import "errors"
+import (
+	"errors"
+	"math"
+)
 
 // Quantity is what an influence surface is for.
 type Quantity uint8
@@ -120,9 +123,11 @@ func (in *Influence) Under(loads []Load) (float64, error) {
 
 // Scaled is one field of a combination with its load factor.
 type Scaled struct {
-	Factor float64
+	Factor float64 // -1e15 to 1e15
 	Field  *Field
 }
+
+func (p Scaled) bounded() bool { return math.Abs(p.Factor) <= largest }
 
 // Combine makes f the sum of factored fields of one Solver, without solving
 // again: the load combinations of a structure that answers in proportion. It
@@ -140,8 +145,8 @@ func (f *Field) Combine(parts ...Scaled) error {
 	f.u, f.force = zeroed(f.u, len(s.state)), zeroed(f.force, len(s.state))
 	f.Load = 0
 	for k, p := range parts {
-		if p.Field.solver != s || !finite(p.Factor) {
-			return fault("Parts", float64(k), "fields of one Solver with finite factors")
+		if p.Field.solver != s || !p.bounded() {
+			return fault("Parts", float64(k), "fields of one Solver, each times -1e15 to 1e15")
 		}
 		f.Load += p.Factor * p.Field.Load
 		for d := range f.u {

@@ -62,6 +62,24 @@ func TestCombineIsSuperposition(t *testing.T) {
 	near(t, "reaction", sum.Reaction, direct.Reaction, 1e-9)
 }
 
+// A factor has to be of some size, and a base of the same Solver.
+func TestFactorsAreBounded(t *testing.T) {
+	slab, loads := uneven()
+	s, one := solve(t, slab, Mesh{}, loads...)
+	var sum Field
+	for _, factor := range []float64{-largest, largest} {
+		if err := sum.Combine(Scaled{factor, one}); err != nil {
+			t.Error(err)
+		}
+		checkFault(t, sum.Combine(Scaled{2 * factor, one}), "Parts")
+		if err := s.SolveOnto(&sum, Scaled{factor, one}, loads); err != nil {
+			t.Error(err)
+		}
+		checkFault(t, s.SolveOnto(&sum, Scaled{2 * factor, one}, loads), "Base")
+	}
+	checkFault(t, sum.Combine(Scaled{math.NaN(), one}), "Parts")
+}
+
 func TestMomentDirections(t *testing.T) {
 	first, second, angle := Moment{3, 1, 1}.Principal()
 	near(t, "first", first, 2+math.Sqrt2, 1e-15)

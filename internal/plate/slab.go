@@ -284,5 +284,3 @@ func (o Opening) contains(x, y float64) bool {
 	cx, cy := o.X+o.Length/2, o.Y+o.Width/2
 	return math.Abs(x-cx) < o.Length/2*rim && math.Abs(y-cy) < o.Width/2*rim
 }
-
-func finite(v float64) bool { return !math.IsNaN(v) && !math.IsInf(v, 0) }

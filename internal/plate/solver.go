@@ -137,6 +137,9 @@ func (s *Solver) deflect(f *Field, base Scaled, loads []Load, from []seating) er
 	if b := base.Field; b != nil && (b == f || b.solver != s || len(b.condensed) != len(s.order)) {
 		return fault("Base", base.Factor, "another field of this Solver")
 	}
+	if !base.bounded() {
+		return fault("Base", base.Factor, "-1e15 to 1e15 times another field")
+	}
 	if err := s.slab.CheckLoads(loads); err != nil {
 		return err
 	}
