@@ -9,10 +9,8 @@ import (
 	"unicode/utf8"
 
 	"manway.example/manway"
+	"manway.example/manway/examples/internal/fold"
 )
-
-// lineWidth is the width of a terminal that the text is set for.
-const lineWidth = 80
 
 // structureNotice stands over every structural result.
 const structureNotice = "Unreviewed screening of what stands there, not a design: a licensed engineer decides."
@@ -92,31 +90,18 @@ func taken(a manway.Assumptions) string {
 }
 
 func heading(b *bufio.Writer, title string) {
-	fmt.Fprintf(b, "\n%s\n%s\n", strings.ToUpper(title), strings.Repeat("-", min(utf8.RuneCountInString(title), lineWidth)))
+	fmt.Fprintf(b, "\n%s\n%s\n", strings.ToUpper(title), strings.Repeat("-", min(utf8.RuneCountInString(title), fold.Width)))
 }
 
 // paragraph breaks text at blanks to the line width; mark stands before its
 // first line and the rest is set in under the text.
 func paragraph(b *bufio.Writer, mark, text string) {
-	indent := strings.Repeat(" ", utf8.RuneCountInString(mark))
-	if indent == "" {
-		indent = "  "
+	hang := utf8.RuneCountInString(mark)
+	if hang == 0 {
+		hang = 2
 	}
-	line, at := mark, utf8.RuneCountInString(mark)
-	start := true
-	for _, word := range strings.Fields(text) {
-		n := utf8.RuneCountInString(word)
-		if !start && at+1+n > lineWidth {
-			fmt.Fprintln(b, line)
-			line, at, start = indent, len(indent), true
-		}
-		if !start {
-			line, at = line+" ", at+1
-		}
-		line, at, start = line+word, at+n, false
-	}
-	if !start {
-		fmt.Fprintln(b, line)
+	if text = strings.Join(strings.Fields(text), " "); text != "" {
+		fmt.Fprintln(b, fold.Line(mark+text, hang))
 	}
 }
 
@@ -144,7 +129,7 @@ func (t Table) writeText(b *bufio.Writer) {
 		}
 		total += width[i] + 2
 	}
-	if total > lineWidth {
+	if total > fold.Width {
 		for _, row := range t.Rows {
 			for i, c := range row {
 				mark := "    "

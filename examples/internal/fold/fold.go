@@ -13,6 +13,7 @@ import (
 const (
 	Width     = 80 // columns of a terminal
 	leastWide = 28 // columns that the last one of a table must have left to be kept
+	nearEnd   = 10 // columns of a line in which a clause that ends ends the line
 )
 
 // Text breaks every line that is wider than [Width]. A word that is wider, such
@@ -71,7 +72,7 @@ func breakAt(line []rune) int {
 		}
 	}
 	switch {
-	case clause > Width-leastWide/2:
+	case clause > Width-nearEnd:
 		return clause
 	case whole > Width/2:
 		return whole
