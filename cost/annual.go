@@ -71,7 +71,7 @@ func (o Option) forever(s Scenario, i Rate) (Yearly, error) {
 func (o Option) eventsPresent(s Scenario, i Rate, n float64) float64 {
 	sum := 0.0
 	for _, e := range o.Events {
-		if e.Only != nil && *e.Only != s || e.Year > n+near {
+		if e.Only != nil && *e.Only != s || e.Year > n+near || e.Until > 0 && e.Year > e.Until+near {
 			continue
 		}
 		last := n
