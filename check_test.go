@@ -84,15 +84,15 @@ func TestCautionTable(t *testing.T) {
 func TestInputErrors(t *testing.T) {
 	var inner, outer InputErrors
 	Within(&inner, "Thickness", 0, 2*Inch, 24*Inch)
-	Positive(&inner, "Length", Length(math.NaN()))
+	NotNegative(&inner, "Length", Length(math.NaN()))
 	NotNegative(&inner, "Depth", Length(math.Inf(1)))
-	WithinNumber(&inner, "Share", 1.5, 0, 1)
-	WithinCount(&inner, "People", 0, 1, 30)
+	Within(&inner, "Share", 1.5, 0, 1)
+	Within(&inner, "People", 0, 1, 30)
 	outer.Under("Lids[1]", inner)
 	outer.Under("Lids[1]", nil)
 	want := []string{
 		"Lids[1].Thickness 0 in: want 2 in to 2 ft",
-		"Lids[1].Length NaN: want above 0 and finite",
+		"Lids[1].Length NaN: want 0 or more and finite",
 		"Lids[1].Depth +Inf: want 0 or more and finite",
 		"Lids[1].Share 1.5: want 0 to 1",
 		"Lids[1].People 0: want 1 to 30",

@@ -62,13 +62,13 @@ func (d Date) AddMonths(n int) Date {
 // Validate returns the faults of d; no date is a fault.
 func (d Date) Validate() error {
 	var faults InputErrors
-	OnCalendar(&faults, "Date", d)
+	d.Within(&faults, "Date")
 	return faults.Err()
 }
 
-// OnCalendar adds a fault unless d is a date of the calendar of the years 1 to
+// Within adds a fault unless d is a date of the calendar of the years 1 to
 // 9999; no date is a fault.
-func OnCalendar(faults *InputErrors, field string, d Date) {
+func (d Date) Within(faults *InputErrors, field string) {
 	switch t := d.noon(); {
 	case d.IsZero():
 		faults.Add(field, "none", "a date of the calendar")

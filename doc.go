@@ -1,7 +1,6 @@
 // Package manway is the vocabulary of a library for people who service small
-// buried wastewater tanks: quantities with units, materials, ground and loads,
-// sources, cautions, checks and input errors. The calculations are in the
-// packages tank, riser, lid, hydraulics and cost.
+// buried wastewater tanks; the calculations are in the packages tank, riser, lid,
+// hydraulics and cost.
 //
 // A quantity is a float64 in SI with a type of its own, used as time.Duration is:
 //
@@ -9,19 +8,18 @@
 //	fmt.Printf("%v, %.6g in", reach, reach.In(manway.Inch)) // 2 ft 4 in, 28 in
 //
 // It reads what a person writes, in JSON strings, CSV cells and flags alike:
-// 8 ft 4 1/2 in, 8'-4 1/2", 100.5 in, 2.55 m, 1,250 gal; a number without a unit
-// and the imperial gallon are refused. lb is mass, lbf is force. MarshalText is SI
-// and reads back to the same bits; Text and String are for people. Crossing
-// dimensions is a method: w.Times(l) is an Area.
+// 8 ft 4 1/2 in, 8'-4 1/2", 100.5 in, 2.55 m; a number without a unit and the
+// imperial gallon are refused. lb is mass, lbf force. MarshalText is SI and reads
+// back to the same bits; Text is for people. w.Times(l) is an Area.
 //
 // Not measured is not zero: a Reading, an Answer, groundwater, concrete, steel,
 // soil and persons have a zero value that means not known. What is then taken
 // stands on the unfavourable side and is listed in the result as an Assumption.
 //
 // A calculation refuses bad input with InputErrors, every fault at once. What it
-// returns with a nil error is finite. What is judged is a Check; warnings travel
-// as Cautions; where a method comes from is a Citation. Nothing here calls
-// anything safe: structural results are an unreviewed screening, not a design.
+// returns with a nil error is finite. What is judged is a Check, a warning one of
+// Cautions, where a method comes from a Citation. Nothing here calls anything
+// safe: structural results are an unreviewed screening, not a design.
 //
 // # Sources
 //

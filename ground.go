@@ -72,18 +72,6 @@ type Soil struct {
 	Friction  Angle   `json:"friction"`  // effective friction angle, 15 to 45 deg; 0: not known
 }
 
-// Soil weights that are taken where the soil is not known. As a load the soil
-// is taken heavy: 120 lb/ft3 of culvert manuals, 130 lb/ft3 saturated of Minn.
-// R. 7080.1910. Where it holds something down it is taken light: 100 lb/ft3
-// rammed earth of old handbooks, the same when saturated, so that what is left
-// of it under water is 37.6 lb/ft3. 28 deg is loose silty sand.
-const (
-	HeavySoilMoist     Density = 120 * PoundPerCubicFoot
-	HeavySoilSaturated Density = 130 * PoundPerCubicFoot
-	LightSoil          Density = 100 * PoundPerCubicFoot
-	LooseSoilFriction  Angle   = 28 * Degree
-)
-
 // AsLoad is s with what is not known taken heavy and loose.
 func (s Soil) AsLoad() (Soil, Assumptions) { return s.filled(HeavySoilMoist, HeavySoilSaturated) }
 

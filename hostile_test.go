@@ -13,8 +13,8 @@ func readWord(text []byte) (a manway.Answer, err error) {
 
 var abused = hostile.Room{
 	Funcs: []any{
-		manway.Governing, manway.GroundwaterAt, manway.WithinNumber, manway.WithinCount, manway.Pieces[manway.Length], manway.Reached[manway.Force],
-		manway.Within[manway.Length], manway.Positive[manway.Mass], manway.NotNegative[manway.Angle], manway.Absent[manway.Flow], manway.OnCalendar,
+		manway.Governing, manway.GroundwaterAt, manway.Pieces[manway.Length], manway.Reached[manway.Force],
+		manway.Within[manway.Length], manway.Within[float64], manway.Within[int], manway.NotNegative[manway.Angle], manway.Absent[manway.Flow],
 		manway.Read, manway.Word[manway.Answer], readWord,
 	},
 	Apart: map[string]string{"ReadWord": "as readWord, with the field and the words that a type gives it"},

@@ -159,9 +159,9 @@ const (
 // common practice.
 func (i Inspection) Unsound(thickness, cover Length) (Unsound, error) {
 	var faults InputErrors
-	WithinCount(&faults, "Sounding", int(i.Sounding), 0, len(soundings)-1)
-	WithinCount(&faults, "Probe", int(i.Probe), 0, len(probes)-1)
-	WithinCount(&faults, "Bars", int(i.Bars), 0, len(barStates)-1)
+	Within(&faults, "Sounding", int(i.Sounding), 0, len(soundings)-1)
+	Within(&faults, "Probe", int(i.Probe), 0, len(probes)-1)
+	Within(&faults, "Bars", int(i.Bars), 0, len(barStates)-1)
 	Within(&faults, "Thickness", thickness, 1*Inch, 60*Inch)
 	Within(&faults, "Cover", cover, 0, 12*Inch)
 	if err := faults.Err(); err != nil {
@@ -192,7 +192,7 @@ func (i Inspection) Unsound(thickness, cover Length) (Unsound, error) {
 // Basis lists the sources of an inspection.
 func (Unsound) Basis() []Citation {
 	return []Citation{
-		{Source: FHWASounding, Place: "description"}, {Source: ACI201, Place: "scaling"},
+		{Source: fhwaSounding, Place: "description"}, {Source: aci201, Place: "scaling"},
 		{Source: ACI318_19, Place: "Table 20.5.1.3.1"}, {Source: Practice, Place: "probing with a screwdriver"},
 	}
 }

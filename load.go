@@ -6,10 +6,6 @@ type Person struct {
 	Mass Mass // with clothes and tools, 50 to 600 lb; 0: not known, 300 lb is taken
 }
 
-// UsualPerson is taken where the person is not known: a heavy man with tools,
-// common practice of the trade.
-const UsualPerson Mass = 300 * Pound
-
 // Filled is p with a mass, and the assumption that was made.
 func (p Person) Filled() (Person, Assumptions) {
 	if p.Mass == 0 {

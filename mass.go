@@ -36,10 +36,6 @@ var massUnits = unitTable{
 // In is the number of units u in x: (8 * Foot).In(Inch) is 96.
 func (x Mass) In(u Mass) float64 { return float64(x) / float64(u) }
 
-// StandardGravity is the acceleration of free fall that links lb and lbf, in
-// m/s2, exactly (3rd CGPM, 1901).
-const StandardGravity = 9.80665
-
 // Weight is the force of standard gravity on the mass.
 func (x Mass) Weight() Force { return Force(float64(x) * StandardGravity) }
 

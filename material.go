@@ -9,19 +9,8 @@ type Concrete struct {
 	Density  Density  `json:"density"`  // with its steel, 90 to 200 lb/ft3; 0: not known, 150 lb/ft3 is taken, 135 where its weight holds down
 }
 
-// Values that are taken where the concrete is not known. 2,500 psi is the least
-// f'c of structural concrete in ACI 318-19 Table 19.2.1.1; 150 lb/ft3 is the
-// usual weight of reinforced concrete (culvert manuals; ASCE 7 commentary);
-// concrete of normal weight has 135 to 155 lb/ft3 in the definitions of AASHTO
-// LRFD 5.2 (to 2015).
-const (
-	LeastConcreteStrength Pressure = 2500 * PSI
-	UsualConcreteDensity  Density  = 150 * PoundPerCubicFoot
-	LightConcreteDensity  Density  = 135 * PoundPerCubicFoot
-)
-
-// Filled is c with what is not known replaced by the values above, and the
-// assumptions that were made.
+// Filled is c with what is not known replaced by [LeastConcreteStrength] and
+// [UsualConcreteDensity], and the assumptions that were made.
 func (c Concrete) Filled() (Concrete, Assumptions) {
 	var made Assumptions
 	if c.Strength == 0 {
@@ -88,10 +77,6 @@ type Reinforcement struct {
 	Yield    Pressure   `json:"yield"`    // 24,000 to 100,000 psi; 0: not known, 40,000 psi is taken
 }
 
-// UsualSteelYield is taken where the grade of the steel is not known: the
-// lowest grade of deformed bar of ASTM A615.
-const UsualSteelYield Pressure = 40000 * PSI
-
 // Validate returns the faults of r. Steel that is not known has no sizes.
 func (r Reinforcement) Validate() error {
 	var faults InputErrors
@@ -119,7 +104,3 @@ func (r Reinforcement) WithArea(share float64) Reinforcement {
 	r.Diameter *= Length(math.Sqrt(min(max(share, 0), 1)))
 	return r
 }
-
-// WaterDensity is the working density of water in the trade's arithmetic, the
-// 62.4 lb/ft3 of the published flotation examples.
-const WaterDensity Density = 62.4 * PoundPerCubicFoot

@@ -54,8 +54,8 @@ var (
 	OSHA1926 = &Source{ID: "osha-1926", Title: "29 CFR Part 1926, Safety and Health Regulations for Construction", Body: "Occupational Safety and Health Administration", Year: 2023}
 	// OSHA1910 is the US rule book for general industry.
 	OSHA1910 = &Source{ID: "osha-1910", Title: "29 CFR Part 1910, Occupational Safety and Health Standards", Body: "Occupational Safety and Health Administration", Year: 2023}
-	// FHWASounding says how sound and unsound concrete sound.
-	FHWASounding = &Source{ID: "fhwa-sounding", Title: "InfoTechnology: Pavements, sounding", Body: "Federal Highway Administration"}
-	// ACI201 has the classes of scaling.
-	ACI201 = &Source{ID: "aci-201.1r", Title: "ACI 201.1R Guide for Conducting a Visual Inspection of Concrete in Service", Body: "American Concrete Institute", Year: 2008}
+	// fhwaSounding says how sound and unsound concrete sound.
+	fhwaSounding = &Source{ID: "fhwa-sounding", Title: "InfoTechnology: Pavements, sounding", Body: "Federal Highway Administration"}
+	// aci201 has the classes of scaling.
+	aci201 = &Source{ID: "aci-201.1r", Title: "ACI 201.1R Guide for Conducting a Visual Inspection of Concrete in Service", Body: "American Concrete Institute", Year: 2008}
 )

@@ -6,29 +6,16 @@ import (
 	"strconv"
 )
 
-// Quantity is any of the quantity types of this package.
-type Quantity interface {
-	~float64
-	fmt.Stringer
-}
-
-// Within adds a fault unless lo <= v <= hi; NaN is a fault. It allocates only
-// where there is one.
-func Within[Q Quantity](faults *InputErrors, field string, v, lo, hi Q) {
+// Within adds a fault unless lo <= v <= hi, for quantities, counts and numbers
+// without a unit; NaN is a fault. It allocates only where there is one.
+func Within[Q ~int | ~float64](faults *InputErrors, field string, v, lo, hi Q) {
 	if !(v >= lo && v <= hi) {
-		faults.Add(field, shown(v), lo.String()+" to "+hi.String())
-	}
-}
-
-// Positive adds a fault unless v is finite and above 0.
-func Positive[Q Quantity](faults *InputErrors, field string, v Q) {
-	if !(v > 0) || math.IsInf(float64(v), 1) {
-		faults.Add(field, shown(v), "above 0 and finite")
+		faults.Add(field, shown(v), shown(lo)+" to "+shown(hi))
 	}
 }
 
 // NotNegative adds a fault unless v is finite and 0 or more.
-func NotNegative[Q Quantity](faults *InputErrors, field string, v Q) {
+func NotNegative[Q ~float64](faults *InputErrors, field string, v Q) {
 	if !(v >= 0) || math.IsInf(float64(v), 1) {
 		faults.Add(field, shown(v), "0 or more and finite")
 	}
@@ -36,33 +23,24 @@ func NotNegative[Q Quantity](faults *InputErrors, field string, v Q) {
 
 // Absent adds a fault unless v is 0, as it must be where, for the reason given,
 // it is not asked for: what contradicts itself is not ignored.
-func Absent[Q Quantity](faults *InputErrors, field string, v Q, because string) {
+func Absent[Q ~float64](faults *InputErrors, field string, v Q, because string) {
 	if v != 0 {
 		faults.Add(field, shown(v), "0 where "+because)
 	}
 }
 
-// WithinNumber adds a fault unless lo <= v <= hi, for numbers without a unit.
-func WithinNumber(faults *InputErrors, field string, v, lo, hi float64) {
-	if !(v >= lo && v <= hi) {
-		g := func(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
-		faults.Add(field, g(v), g(lo)+" to "+g(hi))
-	}
-}
-
-// WithinCount adds a fault unless lo <= n <= hi.
-func WithinCount(faults *InputErrors, field string, n, lo, hi int) {
-	if n < lo || n > hi {
-		faults.Add(field, strconv.Itoa(n), strconv.Itoa(lo)+" to "+strconv.Itoa(hi))
-	}
-}
-
-// shown is v as an error shows it.
-func shown[Q Quantity](v Q) string {
+// shown is v as an error shows it: with its unit where it has one.
+func shown[Q ~int | ~float64](v Q) string {
 	if !finite(float64(v)) {
 		return strconv.FormatFloat(float64(v), 'g', -1, 64)
 	}
-	return v.String()
+	switch v := any(v).(type) {
+	case fmt.Stringer:
+		return v.String()
+	case int:
+		return strconv.Itoa(v)
+	}
+	return strconv.FormatFloat(float64(v), 'g', 6, 64)
 }
 
 // slack is the relative distance within which a limit counts as reached, so

@@ -109,7 +109,7 @@ func Compare(options []Option, h Horizon) (Comparison, error) {
 func checkOptions(options []Option, h Horizon) error {
 	var faults manway.InputErrors
 	faults.Under("Horizon", h.Validate())
-	manway.WithinCount(&faults, "Options", len(options), 1, mostOptions)
+	manway.Within(&faults, "Options", len(options), 1, mostOptions)
 	seen := map[string]bool{}
 	for i, o := range options {
 		at := "Options[" + strconv.Itoa(i) + "]"

@@ -130,7 +130,7 @@ func (j Job) Estimate() (Estimate, error) {
 // Validate returns every fault of the job.
 func (j Job) Validate() error {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "Lines", len(j.Lines), 0, maxLines)
+	manway.Within(&faults, "Lines", len(j.Lines), 0, maxLines)
 	if len(j.Lines) <= maxLines {
 		for i := range j.Lines {
 			if err := j.Lines[i].Validate(); err != nil {

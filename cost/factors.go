@@ -81,7 +81,7 @@ type Factors struct {
 func DiscountFactors(i Rate, n int) (Factors, error) {
 	var faults manway.InputErrors
 	checkRate(&faults, "Rate", i)
-	manway.WithinCount(&faults, "Years", n, 1, mostYears)
+	manway.Within(&faults, "Years", n, 1, mostYears)
 	if err := faults.Err(); err != nil {
 		return Factors{}, err
 	}
@@ -142,7 +142,7 @@ func (s EscalatingSeries) PresentFactor() (float64, error) {
 	var faults manway.InputErrors
 	checkRate(&faults, "Discount", s.Discount)
 	checkRate(&faults, "Escalation", s.Escalation)
-	manway.WithinCount(&faults, "Years", s.Years, 0, mostYears)
+	manway.Within(&faults, "Years", s.Years, 0, mostYears)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
@@ -175,7 +175,7 @@ func (r Rate) Real(inflation Rate) Rate { return (r - inflation) / (1 + inflatio
 func Perpetuity(i Rate, firstYear int) (float64, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Rate", i, 1e-6, mostRate)
-	manway.WithinCount(&faults, "FirstYear", firstYear, 0, mostYears)
+	manway.Within(&faults, "FirstYear", firstYear, 0, mostYears)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}

@@ -99,7 +99,7 @@ func (t Task) Line() (Line, error) {
 		faults.Add("Name", strconv.Quote(clip(t.Name)), "a task of the productivity table")
 	}
 	checkFloat(&faults, "Quantity", t.Quantity, 0, 1e9)
-	manway.WithinCount(&faults, "Crew", t.Crew, 1, 100)
+	manway.Within(&faults, "Crew", t.Crew, 1, 100)
 	delay := t.Delay
 	if delay == 0 {
 		delay = 1
@@ -136,7 +136,7 @@ type Crew struct {
 func (c Crew) Days(manDays float64) (float64, error) {
 	var faults manway.InputErrors
 	checkFloat(&faults, "ManDays", manDays, 0, 1e9)
-	manway.WithinCount(&faults, "Crew.People", c.People, 1, 1000)
+	manway.Within(&faults, "Crew.People", c.People, 1, 1000)
 	checkFloat(&faults, "Crew.Availability", c.Availability, 0.1, 1)
 	checkFloat(&faults, "Crew.Hours", c.Hours, 1, 16)
 	if err := faults.Err(); err != nil {

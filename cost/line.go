@@ -51,7 +51,7 @@ func (l Line) Validate() error {
 	checkFloat(&faults, "Bulking", l.Bulking, 0, 1000)
 	checkFloat(&faults, "Pack", l.Pack, 0, 1e9)
 	checkFloat(&faults, "Leftover", l.Leftover, 0, 1e9)
-	manway.WithinCount(&faults, "Crew", l.Crew, 0, 100)
+	manway.Within(&faults, "Crew", l.Crew, 0, 100)
 	if !l.Quantities.IsZero() {
 		faults.Under("Quantities", l.Quantities.Validate())
 	}

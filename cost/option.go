@@ -163,7 +163,7 @@ func (h Horizon) As(p Prices, inflation Rate) (Horizon, error) {
 // Validate returns every fault of h.
 func (h Horizon) Validate() error {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "Years", h.Years, 1, mostYears)
+	manway.Within(&faults, "Years", h.Years, 1, mostYears)
 	checkRate(&faults, "Rate", h.Rate)
 	checkRate(&faults, "Escalation", h.Escalation)
 	if int(h.Prices) >= len(pricesWords) {
@@ -215,7 +215,7 @@ func (o Option) Validate() error {
 			faults.Add("Life", "out of order", "good at least as long as usual, usual at least as long as bad")
 		}
 	}
-	manway.WithinCount(&faults, "Events", len(o.Events), 0, mostEvents)
+	manway.Within(&faults, "Events", len(o.Events), 0, mostEvents)
 	for i, e := range o.Events {
 		at := "Events[" + strconv.Itoa(i) + "]."
 		checkNumber(&faults, at+"Cost", e.Cost)

@@ -13,7 +13,7 @@ type Project []float64
 
 func (p Project) validate(rate Rate) error {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "Project", len(p), 1, mostYears+1)
+	manway.Within(&faults, "Project", len(p), 1, mostYears+1)
 	for i, v := range p {
 		if len(faults) < maxFaults {
 			checkItem(&faults, "Project", i, "", v, -1e12, 1e12)
@@ -146,7 +146,7 @@ func (d Defender) Marginal() ([]float64, error) {
 	var faults manway.InputErrors
 	checkFloat(&faults, "Now", d.Now, -1e12, 1e12)
 	checkRate(&faults, "Rate", d.Rate)
-	manway.WithinCount(&faults, "Yearly", len(d.Yearly), 1, mostYears)
+	manway.Within(&faults, "Yearly", len(d.Yearly), 1, mostYears)
 	for i, v := range d.Yearly {
 		if len(faults) < maxFaults {
 			checkItem(&faults, "Yearly", i, "", v, -1e12, 1e12)

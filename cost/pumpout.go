@@ -89,13 +89,13 @@ func (p PumpOut) validate(b Band) error {
 	const far = 5280 * manway.Foot
 	var faults manway.InputErrors
 	manway.Within(&faults, "Gallons", p.Gallons, 0, most)
-	manway.WithinCount(&faults, "Covers", len(p.Covers), 0, 100)
+	manway.Within(&faults, "Covers", len(p.Covers), 0, 100)
 	for i, c := range p.Covers {
 		manway.Within(&faults, indexed("Covers", i), c, 0, 30*manway.Foot)
 	}
 	manway.Within(&faults, "Hose", p.Hose, 0, far)
-	manway.WithinCount(&faults, "Filters", p.Filters, 0, 100)
-	manway.WithinCount(&faults, "Loads", p.Loads, 0, 1000)
+	manway.Within(&faults, "Filters", p.Filters, 0, 100)
+	manway.Within(&faults, "Loads", p.Loads, 0, 1000)
 	for _, s := range [...]struct {
 		field string
 		step  manway.Volume
@@ -105,7 +105,7 @@ func (p PumpOut) validate(b Band) error {
 		}
 	}
 	manway.Within(&faults, "Band.Gallons", b.Gallons, 0, most)
-	manway.WithinCount(&faults, "Band.Lids", b.Lids, 0, 100)
+	manway.Within(&faults, "Band.Lids", b.Lids, 0, 100)
 	manway.Within(&faults, "Band.Cover", b.Cover, 0, 30*manway.Foot)
 	manway.Within(&faults, "Band.Hose", b.Hose, 0, far)
 	return faults.Err()
@@ -135,7 +135,7 @@ func (t Truck) Lines(gallons manway.Volume) ([]Line, error) {
 	manway.Within(&faults, "Truck.Rate", t.Rate, manway.GallonPerMinute, 2000*manway.GallonPerMinute)
 	manway.Within(&faults, "Truck.Setup", t.Setup, 0, manway.Day)
 	manway.Within(&faults, "Truck.RoundTrip", t.RoundTrip, 0, manway.Day)
-	manway.WithinCount(&faults, "Truck.Crew", t.Crew, 1, 20)
+	manway.Within(&faults, "Truck.Crew", t.Crew, 1, 20)
 	if err := faults.Err(); err != nil {
 		return nil, err
 	}

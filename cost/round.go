@@ -38,7 +38,7 @@ func (r *Rounding) UnmarshalText(text []byte) error {
 func (r Rounding) Round(d decimal.Decimal, places int) (decimal.Decimal, error) {
 	var faults manway.InputErrors
 	checkNumber(&faults, "Amount", d)
-	manway.WithinCount(&faults, "Places", places, 0, 12)
+	manway.Within(&faults, "Places", places, 0, 12)
 	if err := faults.Err(); err != nil {
 		return decimal.Decimal{}, err
 	}
@@ -101,7 +101,7 @@ func checkPercent(faults *manway.InputErrors, field string, d decimal.Decimal, m
 // checkFloat adds a fault unless v is finite and lo <= v <= hi.
 func checkFloat(faults *manway.InputErrors, field string, v, lo, hi float64) bool {
 	n := len(*faults)
-	manway.WithinNumber(faults, field, v, lo, hi)
+	manway.Within(faults, field, v, lo, hi)
 	return len(*faults) == n
 }
 

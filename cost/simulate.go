@@ -61,7 +61,7 @@ const blockDraws = 2048
 // [Range.Moments].
 func (e Estimate) Simulate(s Simulation) (Spread, error) {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "Draws", s.Draws, 1_000, 1_000_000)
+	manway.Within(&faults, "Draws", s.Draws, 1_000, 1_000_000)
 	if !e.Complete {
 		faults.Add("Estimate", strconv.Itoa(len(e.Missing))+" lines without a price", "a complete estimate")
 	}
@@ -91,9 +91,9 @@ func (e Estimate) check(faults *manway.InputErrors) {
 	if err := e.Terms.Validate(); err != nil {
 		faults.Under("Terms", err)
 	}
-	manway.WithinCount(faults, "Places", e.Places, 0, 12)
+	manway.Within(faults, "Places", e.Places, 0, 12)
 	checkNotNegative(faults, "Direct", e.Direct)
-	manway.WithinCount(faults, "Lines", len(e.Lines), 0, maxLines)
+	manway.Within(faults, "Lines", len(e.Lines), 0, maxLines)
 	for i, l := range e.Lines {
 		if len(*faults) > maxFaults {
 			return

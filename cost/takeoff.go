@@ -26,7 +26,7 @@ import (
 // common practice.
 func Takeoff(scope []riser.Item, own ...Supply) ([]Line, error) {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "Scope", len(scope), 0, maxLines)
+	manway.Within(&faults, "Scope", len(scope), 0, maxLines)
 	for i, s := range own {
 		faults.Under("Supplies["+strconv.Itoa(i)+"]", s.Validate())
 	}

@@ -128,7 +128,7 @@ func (t Terms) Validate() error {
 	checkPercent(&faults, "OverheadPercent", t.OverheadPercent, 1000)
 	checkPercent(&faults, "ContingencyPercent", t.ContingencyPercent, 1000)
 	checkNotNegative(&faults, "Minimum", t.Minimum)
-	manway.WithinCount(&faults, "ValidDays", t.ValidDays, 0, 3650)
+	manway.Within(&faults, "ValidDays", t.ValidDays, 0, 3650)
 	if int(t.ProfitAs) >= len(profits) {
 		faults.Add("ProfitAs", t.ProfitAs.String(), "markup or margin")
 	}
@@ -138,7 +138,7 @@ func (t Terms) Validate() error {
 	if checkPercent(&faults, "ProfitPercent", t.ProfitPercent, 1000) && t.ProfitAs == Margin && !t.ProfitPercent.LessThan(hundred) {
 		faults.Add("ProfitPercent", t.ProfitPercent.String()+" %", "a margin below 100 %")
 	}
-	manway.WithinCount(&faults, "Taxes", len(t.Taxes), 0, 100)
+	manway.Within(&faults, "Taxes", len(t.Taxes), 0, 100)
 	for i, tax := range t.Taxes {
 		at := "Taxes[" + strconv.Itoa(i) + "]."
 		checkPercent(&faults, at+"Percent", tax.Percent, 100)
@@ -152,7 +152,7 @@ func (t Terms) Validate() error {
 			faults.Add(at+"Rounding", tax.Rounding.String(), "half-even or half-up")
 		}
 	}
-	manway.WithinCount(&faults, "ChangeOrders", len(t.ChangeOrders), 0, 100)
+	manway.Within(&faults, "ChangeOrders", len(t.ChangeOrders), 0, 100)
 	for i, c := range t.ChangeOrders {
 		at := "ChangeOrders[" + strconv.Itoa(i) + "]"
 		checkFloat(&faults, at+".Quantity", c.Quantity, 0, 1e9)

@@ -56,13 +56,13 @@ const litresPerGallon = float64(manway.Gallon / manway.Litre)
 // Source: the publication of each model, in its Source.
 func (a Accumulation) Volume(people int, t manway.Duration) (low, high manway.Volume, err error) {
 	var faults manway.InputErrors
-	manway.WithinNumber(&faults, "Fixed", a.Fixed, 0, 10000)
-	manway.WithinNumber(&faults, "Rate", a.Rate, 0, 10000)
-	manway.WithinNumber(&faults, "RateHigh", a.RateHigh, 0, 10000)
-	manway.WithinNumber(&faults, "Power", a.Power, 0, 3)
-	manway.WithinNumber(&faults, "From", a.From, 0, 100)
-	manway.WithinNumber(&faults, "To", a.To, 0, 100)
-	manway.WithinCount(&faults, "People", people, 1, 1000)
+	manway.Within(&faults, "Fixed", a.Fixed, 0, 10000)
+	manway.Within(&faults, "Rate", a.Rate, 0, 10000)
+	manway.Within(&faults, "RateHigh", a.RateHigh, 0, 10000)
+	manway.Within(&faults, "Power", a.Power, 0, 3)
+	manway.Within(&faults, "From", a.From, 0, 100)
+	manway.Within(&faults, "To", a.To, 0, 100)
+	manway.Within(&faults, "People", people, 1, 1000)
 	if len(faults) == 0 {
 		const slack = 1e-9
 		manway.Within(&faults, "Time", t, manway.Duration(a.From*(1-slack))*manway.Year, manway.Duration(a.To*(1+slack))*manway.Year)
@@ -97,7 +97,7 @@ type Comparison struct {
 // Source: the publication of each model, in its Source.
 func CompareAccumulation(people int, t manway.Duration) (Comparison, error) {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "People", people, 1, 1000)
+	manway.Within(&faults, "People", people, 1, 1000)
 	manway.Within(&faults, "Time", t, 1*manway.Day, 50*manway.Year)
 	if err := faults.Err(); err != nil {
 		return Comparison{}, err

@@ -61,9 +61,9 @@ func (s Sizing) Working(sys manway.System) manway.Working {
 
 func (s Served) validate(most int) error {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "People", s.People, 1, 10000)
+	manway.Within(&faults, "People", s.People, 1, 10000)
 	manway.Within(&faults, "PerPerson", s.PerPerson, 1*manway.LitrePerDay, 1000*manway.LitrePerDay)
-	manway.WithinCount(&faults, "Years", s.Years, 1, most)
+	manway.Within(&faults, "Years", s.Years, 1, most)
 	if s.Climate > Warm {
 		faults.Add("Climate", s.Climate.String(), "10 C or colder, 10 to 20 C, above 20 C")
 	}

@@ -43,7 +43,7 @@ func (c Chamber) Dosing(design manway.Flow, reserveWanted float64) (Dosing, erro
 	var faults manway.InputErrors
 	c.validate(&faults)
 	manway.Within(&faults, "Design", design, 1*manway.GallonPerDay, 100000*manway.GallonPerDay)
-	manway.WithinNumber(&faults, "ReserveWanted", reserveWanted, 0, 5)
+	manway.Within(&faults, "ReserveWanted", reserveWanted, 0, 5)
 	dose := c.between(c.Off, c.On)
 	if len(faults) == 0 && !(c.Drain < dose) {
 		faults.Add("Drain", c.Drain.String(), "less than the dose of "+dose.String())
@@ -109,7 +109,7 @@ type Usage struct {
 func (c Chamber) Usage(runs int, over manway.Duration, design manway.Flow) (Usage, error) {
 	var faults manway.InputErrors
 	c.validate(&faults)
-	manway.WithinCount(&faults, "Runs", runs, 0, 1e9)
+	manway.Within(&faults, "Runs", runs, 0, 1e9)
 	manway.Within(&faults, "Over", over, 1*manway.Hour, 50*manway.Year)
 	manway.Within(&faults, "Design", design, 1*manway.GallonPerDay, 100000*manway.GallonPerDay)
 	var net manway.Volume

@@ -171,6 +171,6 @@ func (r DrainFlow) Working(d Drain, sys manway.System) manway.Working {
 
 func (d Drain) validate(faults *manway.InputErrors) {
 	manway.Within(faults, "Diameter", d.Diameter, 0.5*manway.Inch, 12*manway.Foot)
-	manway.WithinNumber(faults, "Slope", d.Slope, 0.0001, 0.5)
-	manway.WithinNumber(faults, "N", d.N, 0.007, 0.04)
+	manway.Within(faults, "Slope", d.Slope, 0.0001, 0.5)
+	manway.Within(faults, "N", d.N, 0.007, 0.04)
 }

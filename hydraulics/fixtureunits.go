@@ -34,8 +34,8 @@ func FixtureLoad(nominal manway.Length, slope float64, units int, waterCloset bo
 	if row < 0 {
 		faults.Add("Nominal", nominal.String(), "1 1/4, 1 1/2, 2, 2 1/2, 3, 4, 5, 6, 8, 10, 12 or 15 in")
 	}
-	manway.WithinNumber(&faults, "Slope", slope, 0, 0.5)
-	manway.WithinCount(&faults, "Units", units, 0, 100000)
+	manway.Within(&faults, "Slope", slope, 0, 0.5)
+	manway.Within(&faults, "Units", units, 0, 100000)
 	if err := faults.Err(); err != nil {
 		return manway.Check{}, err
 	}

@@ -283,7 +283,7 @@ func (m Measured) Validate() error {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Outlet", m.Outlet, 6*manway.Inch, 30*manway.Foot)
 	m.DeviceBottom.Within(&faults, "DeviceBottom", 0, m.Outlet)
-	manway.WithinCount(&faults, "Compartments", len(m.Compartments), 1, 4)
+	manway.Within(&faults, "Compartments", len(m.Compartments), 1, 4)
 	for i, c := range m.Compartments {
 		var of manway.InputErrors
 		c.validate(&of, m.Outlet)
@@ -295,15 +295,15 @@ func (m Measured) Validate() error {
 	if m.LastKnown > Counted {
 		faults.Add("LastKnown", m.LastKnown.String(), "unknown, owner says, about or counted")
 	}
-	manway.OnCalendar(&faults, "Visit", m.Visit)
+	m.Visit.Within(&faults, "Visit")
 	if m.LastKnown != Unknown {
-		manway.OnCalendar(&faults, "Last", m.Last)
+		m.Last.Within(&faults, "Last")
 		if len(faults) == 0 && m.Visit.Before(m.Last) {
 			faults.Add("Last", m.Last.String(), "a date not after the visit of "+m.Visit.String())
 		}
 	}
 	faults.Under("Rule", m.Rule.Validate())
-	manway.WithinCount(&faults, "Earlier", len(m.Earlier), 0, 20)
+	manway.Within(&faults, "Earlier", len(m.Earlier), 0, 20)
 	for i, e := range m.Earlier {
 		faults.Under(indexed("Earlier", i), m.validateEarlier(e))
 	}
@@ -314,7 +314,7 @@ func (m Measured) Validate() error {
 // the last pump-out and before the visit.
 func (m Measured) validateEarlier(e PastReading) error {
 	var faults manway.InputErrors
-	manway.OnCalendar(&faults, "Date", e.Date)
+	e.Date.Within(&faults, "Date")
 	if len(faults) == 0 && (!e.Date.Before(m.Visit) || m.LastKnown != Unknown && e.Date.Before(m.Last)) {
 		faults.Add("Date", e.Date.String(), "a date before the visit of "+m.Visit.String()+" and not before the last pump-out")
 	}

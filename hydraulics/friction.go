@@ -53,8 +53,8 @@ type Friction struct {
 // User Manual, chapter 3, for the regimes.
 func FrictionFactor(reynolds, roughness float64) (Friction, error) {
 	var faults manway.InputErrors
-	manway.WithinNumber(&faults, "Reynolds", reynolds, math.SmallestNonzeroFloat64, greatestReynolds)
-	manway.WithinNumber(&faults, "Roughness", roughness, 0, greatestRoughness)
+	manway.Within(&faults, "Reynolds", reynolds, math.SmallestNonzeroFloat64, greatestReynolds)
+	manway.Within(&faults, "Roughness", roughness, 0, greatestRoughness)
 	if err := faults.Err(); err != nil {
 		return Friction{}, err
 	}

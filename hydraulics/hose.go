@@ -108,15 +108,15 @@ func (h Hose) validate(faults *manway.InputErrors) {
 	if h.Diameter > 0 {
 		manway.Within(faults, "Roughness", h.Roughness, 0, greatestRoughness*h.Diameter)
 	}
-	manway.WithinNumber(faults, "Fittings", h.Fittings, 0, 1000)
+	manway.Within(faults, "Fittings", h.Fittings, 0, 1000)
 	if h.C != 0 {
-		manway.WithinNumber(faults, "C", h.C, 60, 160)
+		manway.Within(faults, "C", h.C, 60, 160)
 	}
 }
 
 func (w Water) validate(faults *manway.InputErrors) {
 	manway.Within(faults, "Water.Density", w.Density, 500*manway.KilogramPerCubicMetre, 2000*manway.KilogramPerCubicMetre)
-	manway.WithinNumber(faults, "Water.Viscosity", w.Viscosity, 1e-8, 1e-2)
+	manway.Within(faults, "Water.Viscosity", w.Viscosity, 1e-8, 1e-2)
 	manway.Within(faults, "Water.Vapour", w.Vapour, 0, 200*manway.Kilopascal)
 }
 

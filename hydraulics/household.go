@@ -132,14 +132,14 @@ func (h Household) Validate() error {
 			faults.Add("PeopleKnown", h.PeopleKnown.String(), "counted, about or owner says, since people are "+strconv.Itoa(h.People))
 		}
 	} else {
-		manway.WithinCount(&faults, "People", h.People, 1, 100)
+		manway.Within(&faults, "People", h.People, 1, 100)
 	}
 	if h.PeopleKnown > Counted {
 		faults.Add("PeopleKnown", h.PeopleKnown.String(), "unknown, owner says, about or counted")
 	}
 	h.Grinder.Within(&faults, "Grinder")
-	manway.WithinCount(&faults, "Bedrooms", h.Bedrooms, 0, 50)
-	manway.WithinCount(&faults, "Months", h.Months, 0, 12)
+	manway.Within(&faults, "Bedrooms", h.Bedrooms, 0, 50)
+	manway.Within(&faults, "Months", h.Months, 0, 12)
 	return faults.Err()
 }
 
@@ -152,9 +152,9 @@ func (h Household) Validate() error {
 // Source: the civil calendar.
 func NextDate(last manway.Date, interval manway.Duration) (manway.Date, error) {
 	var faults manway.InputErrors
-	manway.OnCalendar(&faults, "Last", last)
+	last.Within(&faults, "Last")
 	if len(faults) == 0 {
-		manway.WithinCount(&faults, "Last.Year", last.Year, 1, 9000)
+		manway.Within(&faults, "Last.Year", last.Year, 1, 9000)
 	}
 	manway.Within(&faults, "Interval", interval, 0, 200*manway.Year)
 	if err := faults.Err(); err != nil {

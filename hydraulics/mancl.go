@@ -41,7 +41,7 @@ const mostPeople = 10
 func Interval(people int, tank manway.Volume) (manway.Duration, error) {
 	const least, most = 500 * manway.Gallon, 2500 * manway.Gallon
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "People", people, 1, mostPeople)
+	manway.Within(&faults, "People", people, 1, mostPeople)
 	if !manway.Reached(tank, least) || !manway.Reached(most, tank) {
 		manway.Within(&faults, "Tank", tank, least, most)
 	}

@@ -110,7 +110,7 @@ func headOf(q, area float64) float64 { return q / area * (q / area) / (2 * g) }
 func (o Outlet) validate(faults *manway.InputErrors) {
 	manway.Within(faults, "Diameter", o.Diameter, 1*manway.Inch, 24*manway.Inch)
 	if o.Open != 0 {
-		manway.WithinNumber(faults, "Open", o.Open, 0.001, 1)
+		manway.Within(faults, "Open", o.Open, 0.001, 1)
 	}
 }
 
@@ -132,7 +132,7 @@ func Orifice(area manway.Area, head manway.Length, coefficient float64) (manway.
 	var faults manway.InputErrors
 	manway.Within(&faults, "Area", area, 0, 100*manway.SquareFoot)
 	manway.Within(&faults, "Head", head, 0, 100*manway.Foot)
-	manway.WithinNumber(&faults, "Coefficient", coefficient, 0.5, 1)
+	manway.Within(&faults, "Coefficient", coefficient, 0.5, 1)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
@@ -151,7 +151,7 @@ func DrainTime(plan, opening manway.Area, from, to manway.Length, coefficient fl
 	manway.Within(&faults, "Opening", opening, 1e-6*manway.SquareFoot, plan)
 	manway.Within(&faults, "From", from, 0, 100*manway.Foot)
 	manway.Within(&faults, "To", to, 0, from)
-	manway.WithinNumber(&faults, "Coefficient", coefficient, 0.5, 1)
+	manway.Within(&faults, "Coefficient", coefficient, 0.5, 1)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}

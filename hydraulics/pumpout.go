@@ -340,9 +340,9 @@ func (p Plan) Working(s manway.System) manway.Working {
 // Validate returns the faults of c.
 func (c Case) Validate() error {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "Compartments", len(c.Compartments), 1, 4)
+	manway.Within(&faults, "Compartments", len(c.Compartments), 1, 4)
 	if n := len(c.Compartments); n > 0 {
-		manway.WithinCount(&faults, "Dividers", len(c.Dividers), n-1, n-1)
+		manway.Within(&faults, "Dividers", len(c.Dividers), n-1, n-1)
 	}
 	manway.Within(&faults, "Outlet", c.Outlet, 6*manway.Inch, 30*manway.Foot)
 	for i, in := range c.Compartments {

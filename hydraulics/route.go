@@ -104,8 +104,8 @@ func (r Route) Route() (Routed, error) {
 // Validate returns the faults of r.
 func (r Route) Validate() error {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "Compartments", len(r.Compartments), 1, 4)
-	manway.WithinCount(&faults, "Slots", len(r.Slots), max(len(r.Compartments)-1, 0), max(len(r.Compartments)-1, 0))
+	manway.Within(&faults, "Compartments", len(r.Compartments), 1, 4)
+	manway.Within(&faults, "Slots", len(r.Slots), max(len(r.Compartments)-1, 0), max(len(r.Compartments)-1, 0))
 	height := manway.Length(math.Inf(1))
 	for i, c := range r.Compartments {
 		if c == nil || !(c.Full() > 0) {
@@ -128,7 +128,7 @@ func (r Route) Validate() error {
 	r.Outlet.validate(&outlet)
 	faults.Under("Outlet", outlet.Err())
 	manway.Within(&faults, "Base", r.Base, 0, 1*manway.CubicFootPerSecond)
-	manway.WithinCount(&faults, "Surges", len(r.Surges), 0, 1000)
+	manway.Within(&faults, "Surges", len(r.Surges), 0, 1000)
 	for i, s := range r.Surges {
 		manway.Within(&faults, indexed("Surges", i)+".At", s.At, 0, 31*manway.Day)
 		manway.Within(&faults, indexed("Surges", i)+".Over", s.Over, 1*manway.Second, 31*manway.Day)

@@ -80,7 +80,7 @@ func (s Suction) checked() (Water, manway.Pressure, error) {
 	}
 	faults.Under("Hose", hose.Err())
 	if s.SpecificGravity != 0 {
-		manway.WithinNumber(&faults, "SpecificGravity", s.SpecificGravity, 0.9, 1.3)
+		manway.Within(&faults, "SpecificGravity", s.SpecificGravity, 0.9, 1.3)
 		w.Density *= manway.Density(s.SpecificGravity)
 	}
 	if s.UsualRate != 0 {

@@ -53,7 +53,7 @@ type Levels struct {
 func LevelTrend(outlet manway.Length, seen []LevelSeen) (Levels, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Outlet", outlet, 6*manway.Inch, 30*manway.Foot)
-	manway.WithinCount(&faults, "Seen", len(seen), 1, 100)
+	manway.Within(&faults, "Seen", len(seen), 1, 100)
 	for i, s := range seen {
 		s.Level.Within(&faults, indexed("Seen", i)+".Level", 0, 60*manway.Foot)
 		faults.Under(indexed("Seen", i), s.Date.Validate())

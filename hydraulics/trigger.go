@@ -51,7 +51,7 @@ func (r Rule) Validate() error {
 	manway.Within(&faults, "SludgeToOutlet", r.SludgeToOutlet, 0, 10*manway.Foot)
 	manway.Within(&faults, "ScumToOutlet", r.ScumToOutlet, 0, 10*manway.Foot)
 	manway.Within(&faults, "ScumToTop", r.ScumToTop, 0, 10*manway.Foot)
-	manway.WithinNumber(&faults, "Share", r.Share, 0, 1)
+	manway.Within(&faults, "Share", r.Share, 0, 1)
 	return faults.Err()
 }
 
@@ -226,9 +226,9 @@ func (s Solids) Validate() error {
 		faults.Add("Scum", s.Scum.Length.String(), "sludge and scum together at most the depth of "+s.surface().String())
 	}
 	if s.Share.Known {
-		manway.WithinNumber(&faults, "Share.Value", s.Share.Value, 0, 1)
+		manway.Within(&faults, "Share.Value", s.Share.Value, 0, 1)
 	} else {
-		manway.WithinNumber(&faults, "Share.Value", s.Share.Value, 0, 0)
+		manway.Within(&faults, "Share.Value", s.Share.Value, 0, 0)
 	}
 	return faults.Err()
 }

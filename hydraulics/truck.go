@@ -160,7 +160,7 @@ type Day struct {
 func (t Truck) Day(stops []manway.Volume) (Day, error) {
 	var faults manway.InputErrors
 	faults.Under("Truck", t.Validate())
-	manway.WithinCount(&faults, "Stops", len(stops), 1, 200)
+	manway.Within(&faults, "Stops", len(stops), 1, 200)
 	for i, v := range stops {
 		manway.Within(&faults, indexed("Stops", i), v, 0, 1e6*manway.Gallon)
 	}

@@ -59,7 +59,7 @@ func (f Filter) Limit() (manway.Mass, error) {
 	if !(f.Turn >= 0 && !over(f.Turn.In(manway.Degree), 180)) {
 		faults.Add("Turn", f.Turn.String(), "0 to 180 deg")
 	}
-	manway.WithinNumber(&faults, "Frequency", f.Frequency, 0, 60)
+	manway.Within(&faults, "Frequency", f.Frequency, 0, 60)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}

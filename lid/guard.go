@@ -107,7 +107,7 @@ func (l Lid) CheckGuard(g Guard, rules []GuardRule) (GuardCheck, error) {
 	w, err := l.Weigh()
 	faults.Under("", err)
 	g.validate(&faults)
-	manway.WithinCount(&faults, "Rules", len(rules), 1, mostRules)
+	manway.Within(&faults, "Rules", len(rules), 1, mostRules)
 	for i := range rules {
 		if err := rules[i].validate(); err != nil {
 			faults.Under("Rules["+strconv.Itoa(i)+"]", err)

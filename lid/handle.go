@@ -93,7 +93,7 @@ func (h Handle) validate(faults *manway.InputErrors, left manway.Length) {
 			faults.Add("Handle.Waist", text(h.Waist), "at most AsMade, "+text(h.AsMade))
 		}
 	}
-	manway.WithinCount(faults, "Handle.Legs", h.Legs, 0, 2)
+	manway.Within(faults, "Handle.Legs", h.Legs, 0, 2)
 	if h.Spacing != 0 {
 		manway.Within(faults, "Handle.Spacing", h.Spacing, 1*manway.Inch, 3*manway.Foot)
 	}

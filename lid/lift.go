@@ -102,7 +102,7 @@ func (l Lift) Validate() error {
 	manway.Within(&faults, "Load", l.Load, 0, 20000*manway.Pound)
 	validateHands(&faults, "Origin", l.Origin)
 	validateHands(&faults, "Destination", l.Destination)
-	manway.WithinNumber(&faults, "Frequency", l.Frequency, 0, 60)
+	manway.Within(&faults, "Frequency", l.Frequency, 0, 60)
 	within(&faults, "Spell", l.Spell, spells[:])
 	within(&faults, "Grip", l.Grip, grips[:])
 	if l.Outside >= endOfOutside {

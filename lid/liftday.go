@@ -35,7 +35,7 @@ func SpellOf(work, rest manway.Duration) (Spell, error) {
 // Source: NIOSH Pub. 94-110, p. 16.
 func AverageRate(perMinute float64, lifting manway.Duration) (float64, error) {
 	var faults manway.InputErrors
-	manway.WithinNumber(&faults, "PerMinute", perMinute, 0, 60)
+	manway.Within(&faults, "PerMinute", perMinute, 0, 60)
 	manway.Within(&faults, "Lifting", lifting, 0, 15*manway.Minute)
 	if err := faults.Err(); err != nil {
 		return 0, err
@@ -57,7 +57,7 @@ func (t Task) Validate() error {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Load", t.Load, 0, 20000*manway.Pound)
 	manway.Within(&faults, "Free", t.Free, 0.1*manway.Pound, 51*manway.Pound)
-	manway.WithinNumber(&faults, "Frequency", t.Frequency, 0, 60)
+	manway.Within(&faults, "Frequency", t.Frequency, 0, 60)
 	return faults.Err()
 }
 
@@ -73,7 +73,7 @@ const mostTasks = 10
 // then nobody should. Source: Pub. 94-110, p. 28.
 func CompositeIndex(tasks []Task, spell Spell, low bool) (index float64, ok bool, err error) {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "Tasks", len(tasks), 1, mostTasks)
+	manway.Within(&faults, "Tasks", len(tasks), 1, mostTasks)
 	within(&faults, "Spell", spell, spells[:])
 	for i, t := range tasks {
 		if err := t.Validate(); err != nil {

@@ -81,7 +81,7 @@ func (c MoveCase) validateRest(faults *manway.InputErrors) {
 	if c.HandHeight != 0 {
 		manway.Within(faults, "HandHeight", c.HandHeight, 1*manway.Inch, 7*manway.Foot)
 	}
-	manway.WithinCount(faults, "Slings.Legs", c.Slings.Legs, 0, 4)
+	manway.Within(faults, "Slings.Legs", c.Slings.Legs, 0, 4)
 	manway.Within(faults, "Slings.Lean", c.Slings.Lean, 0, 60*manway.Degree)
 	manway.Within(faults, "Below", c.Below, 0, 6*manway.Foot)
 	within(faults, "Edition", c.Edition, editions[:])

@@ -24,7 +24,7 @@ func (c Chip) Validate() error {
 }
 
 func validateChips(faults *manway.InputErrors, chips []Chip) {
-	manway.WithinCount(faults, "Chips", len(chips), 0, 50)
+	manway.Within(faults, "Chips", len(chips), 0, 50)
 	for i, c := range chips {
 		if err := c.Validate(); err != nil {
 			faults.Under("Chips["+strconv.Itoa(i)+"]", err)

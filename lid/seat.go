@@ -54,8 +54,8 @@ func (f Friction) filled() (Friction, manway.Assumptions) {
 func (f Friction) Validate() error {
 	var faults manway.InputErrors
 	if f != (Friction{}) {
-		manway.WithinNumber(&faults, "Low", f.Low, 0.05, 1.5)
-		manway.WithinNumber(&faults, "High", f.High, 0.05, 1.5)
+		manway.Within(&faults, "Low", f.Low, 0.05, 1.5)
+		manway.Within(&faults, "High", f.High, 0.05, 1.5)
 		if f.Low > f.High {
 			faults.Add("Low", number(f.Low), "at most High, "+number(f.High))
 		}

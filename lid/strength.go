@@ -59,10 +59,10 @@ func (c StrengthCase) Validate() error {
 	faults.Under("Seat", c.Seat.Validate())
 	faults.Under("Steel", c.Steel.Validate())
 	faults.Under("Person", c.Person.Validate())
-	manway.WithinCount(&faults, "People", c.People, 0, 10)
+	manway.Within(&faults, "People", c.People, 0, 10)
 	manway.Within(&faults, "Gear", c.Gear, 0, 2000*manway.Pound)
 	manway.Within(&faults, "Fall", c.Fall, 0, 20*manway.Foot)
-	manway.WithinCount(&faults, "Wheels", len(c.Wheels), 0, 6)
+	manway.Within(&faults, "Wheels", len(c.Wheels), 0, 6)
 	for i, w := range c.Wheels {
 		faults.Under(fmt.Sprintf("Wheels[%d]", i), w.Validate())
 	}

@@ -12,7 +12,7 @@ type Crew struct {
 // Validate returns the faults of c.
 func (c Crew) Validate() error {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "People", c.People, 0, 6)
+	manway.Within(&faults, "People", c.People, 0, 6)
 	if c.Limit != 0 {
 		manway.Within(&faults, "Limit", c.Limit, 5*manway.Pound, 200*manway.Pound)
 	}

@@ -34,13 +34,13 @@ func (l Lid) Validate() error {
 	within(&faults, "Material", l.Material, materials[:])
 	faults.Under("Concrete", l.Concrete.Validate())
 	within(&faults, "Moisture", l.Moisture, moistures[:])
-	manway.WithinNumber(&faults, "Absorption", l.Absorption, 0, 0.15)
+	manway.Within(&faults, "Absorption", l.Absorption, 0, 0.15)
 	if l.Measured != 0 {
 		manway.Within(&faults, "Measured", l.Measured, 0.5*manway.Pound, 20000*manway.Pound)
 	} else if l.Material != OfConcrete {
 		faults.Add("Measured", "0", "the weight on a scale or as marked on the cover: a "+l.Material.String()+" lid is not weighed by its size")
 	}
-	manway.WithinCount(&faults, "Pieces", l.Pieces, 0, mostPieces)
+	manway.Within(&faults, "Pieces", l.Pieces, 0, mostPieces)
 	manway.Within(&faults, "Overburden.Depth", l.Overburden.Depth, 0, 20*manway.Foot)
 	faults.Under("Overburden.Soil", l.Overburden.Soil.Validate())
 	l.validateRecesses(&faults)
@@ -105,7 +105,7 @@ func (r Recess) within(l Lid) error {
 		inside(&faults, "Width", r.Width, l.across())
 	}
 	below(&faults, "Depth", r.Depth, l.Thickness)
-	manway.WithinCount(&faults, "Count", r.Count, 0, mostRecesses)
+	manway.Within(&faults, "Count", r.Count, 0, mostRecesses)
 	return faults.Err()
 }
 

@@ -159,9 +159,9 @@ const pomeroy = 11.4 * manway.Millimetre
 // so that the second result always carries that caution.
 func (s Sulfide) PerYear() (manway.Length, manway.Cautions, error) {
 	var faults manway.InputErrors
-	manway.WithinNumber(&faults, "Reaction", s.Reaction, 0.1, 1)
-	manway.WithinNumber(&faults, "Flux", s.Flux, 0, 10)
-	manway.WithinNumber(&faults, "Alkalinity", s.Alkalinity, 0.05, 1)
+	manway.Within(&faults, "Reaction", s.Reaction, 0.1, 1)
+	manway.Within(&faults, "Flux", s.Flux, 0, 10)
+	manway.Within(&faults, "Alkalinity", s.Alkalinity, 0.05, 1)
 	if err := faults.Err(); err != nil {
 		return 0, 0, err
 	}

@@ -31,10 +31,10 @@ func within[T ~uint8](faults *manway.InputErrors, field string, v T, words []str
 }
 
 // times is x by a number: a quantity never multiplies another here.
-func times[Q manway.Quantity](x Q, by float64) Q { return Q(float64(x) * by) }
+func times[Q ~float64](x Q, by float64) Q { return Q(float64(x) * by) }
 
 // ratio is the number that a over b is.
-func ratio[Q manway.Quantity](a, b Q) float64 { return float64(a) / float64(b) }
+func ratio[Q ~float64](a, b Q) float64 { return float64(a) / float64(b) }
 
 // between is "a to b", or one text where both read the same.
 func between(a, b string) string {

@@ -181,8 +181,8 @@ func Uncover(b Buried) (Uncovering, error) {
 		faults.Add("Depth", b.Depth.String(), "0 to 2 ft; a deeper dig is a pit with sloped sides")
 	}
 	manway.Within(&faults, "Working", b.Working, 0, 3*manway.Foot)
-	manway.WithinCount(&faults, "Surface", int(b.Surface), 0, len(surfaces)-1)
-	manway.WithinCount(&faults, "Earth", int(b.Earth), 0, len(earths)-1)
+	manway.Within(&faults, "Surface", int(b.Surface), 0, len(surfaces)-1)
+	manway.Within(&faults, "Earth", int(b.Earth), 0, len(earths)-1)
 	if len(faults) > 0 {
 		return Uncovering{}, faults
 	}

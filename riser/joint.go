@@ -125,12 +125,12 @@ func (j Joint) Strip(s Strip) (StripNeed, error) {
 // counted over all of them.
 func (n StripNeed) Times(joints int) (StripNeed, error) {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "joints", joints, 0, 1000)
-	manway.WithinCount(&faults, "Runs", n.Runs, 1, 100)
+	manway.Within(&faults, "joints", joints, 0, 1000)
+	manway.Within(&faults, "Runs", n.Runs, 1, 100)
 	manway.Within(&faults, "Length", n.Length, 0, 10000*manway.Foot)
 	manway.Within(&faults, "Roll", n.Roll, manway.Foot, 1000*manway.Foot)
-	manway.WithinNumber(&faults, "Fill", n.Fill, 0, 1e6)
-	manway.WithinNumber(&faults, "Squeeze", n.Squeeze, 0, 1e6)
+	manway.Within(&faults, "Fill", n.Fill, 0, 1e6)
+	manway.Within(&faults, "Squeeze", n.Squeeze, 0, 1e6)
 	if len(faults) > 0 {
 		return StripNeed{}, faults
 	}

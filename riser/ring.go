@@ -86,7 +86,7 @@ func (r Ring) mass() (manway.Mass, manway.Assumptions) {
 
 func (r Ring) validate(faults *manway.InputErrors, at string) {
 	f := func(name string) string { return at + "." + name }
-	manway.WithinCount(faults, f("Count"), r.Count, 0, 10000)
+	manway.Within(faults, f("Count"), r.Count, 0, 10000)
 	manway.Within(faults, f("Height"), r.Height, manway.Inch, 8*manway.Foot)
 	manway.Within(faults, f("Bore"), r.Bore, 6*manway.Inch, 10*manway.Foot)
 	if r.TopBore != 0 {

@@ -52,7 +52,7 @@ func (s Site) Validate() error {
 	}
 	span("JointClosed", s.JointClosed, 4*manway.Inch)
 	s.JointDown.Within(&faults, "JointDown", 0, 20*manway.Foot)
-	manway.WithinCount(&faults, "Standing", s.Standing, 0, 100)
+	manway.Within(&faults, "Standing", s.Standing, 0, 100)
 	manway.Within(&faults, "StandingMass", s.StandingMass, 0, 50*manway.Tonne)
 	span("Height", s.Height, 20*manway.Foot)
 	span("Topsoil", s.Topsoil, 2*manway.Foot)
@@ -68,7 +68,7 @@ func (s Site) Validate() error {
 	manway.Within(&faults, "TankVolume", s.TankVolume, 0, 100000*manway.Gallon)
 	s.Emptying.Within(&faults, "Emptying")
 	faults.Under("Water", s.Water.Validate())
-	manway.WithinCount(&faults, "LocateDays", s.LocateDays, 0, 60)
+	manway.Within(&faults, "LocateDays", s.LocateDays, 0, 60)
 	return faults.Err()
 }
 

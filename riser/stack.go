@@ -114,7 +114,7 @@ func StackOf(rings []Ring, need Need) (Stacks, error) {
 
 func validateStack(rings []Ring, need Need) error {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "rings", len(rings), 0, 200)
+	manway.Within(&faults, "rings", len(rings), 0, 200)
 	for i, r := range rings {
 		r.validate(&faults, "rings["+strconv.Itoa(i)+"]")
 	}
@@ -123,7 +123,7 @@ func validateStack(rings []Ring, need Need) error {
 	manway.Within(&faults, "need.Below", need.Below, 0, 2*manway.Foot)
 	manway.Within(&faults, "need.Above", need.Above, 0, 2*manway.Foot)
 	manway.Within(&faults, "need.Joint", need.Joint, 0, 2*manway.Inch)
-	manway.WithinCount(&faults, "need.Covers", len(need.Covers), 0, 100)
+	manway.Within(&faults, "need.Covers", len(need.Covers), 0, 100)
 	for i, c := range need.Covers {
 		at := "need.Covers[" + strconv.Itoa(i) + "]."
 		manway.Within(&faults, at+"Fits", c.Fits, 6*manway.Inch, 10*manway.Foot)

@@ -102,9 +102,9 @@ func (l Light) validate() error {
 	manway.Within(&faults, "Mass", l.Mass, 0, 10*manway.Tonne)
 	faults.Under("Soil", l.Soil.Validate())
 	faults.Under("Water", l.Water.Validate())
-	manway.WithinCount(&faults, "Anchors", l.Anchors, 0, 100)
+	manway.Within(&faults, "Anchors", l.Anchors, 0, 100)
 	if l.Factor != 0 {
-		manway.WithinNumber(&faults, "Factor", l.Factor, 1, 5)
+		manway.Within(&faults, "Factor", l.Factor, 1, 5)
 	}
 	return faults.Err()
 }

@@ -206,13 +206,13 @@ func (c *FloatCase) validate(faults *manway.InputErrors, t *Tank) {
 	if c.Flange > 0 && lying(t.shape) {
 		faults.Add("Flange", c.Flange.String(), "no flange on a lying tank")
 	}
-	manway.WithinNumber(faults, "Wedge.Slope", c.Wedge.Slope, 0, 0.6)
+	manway.Within(faults, "Wedge.Slope", c.Wedge.Slope, 0, 0.6)
 	for i, x := range c.Ballast {
 		manway.Within(faults, fmt.Sprintf("Ballast[%d].Mass", i), x.Mass, 0, 500000*manway.Pound)
 		manway.Within(faults, fmt.Sprintf("Ballast[%d].Density", i), x.Density, 63*manway.PoundPerCubicFoot, 800*manway.PoundPerCubicFoot)
 	}
 	if c.Required.Value != 0 {
-		manway.WithinNumber(faults, "Required.Value", c.Required.Value, 1, 3)
+		manway.Within(faults, "Required.Value", c.Required.Value, 1, 3)
 	}
 }
 

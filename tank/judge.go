@@ -125,12 +125,12 @@ func (j *Judgement) add(p Provenance, checks ...manway.Check) {
 
 func (f Facts) validate() error {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "Bedrooms", f.Bedrooms, 0, 100)
+	manway.Within(&faults, "Bedrooms", f.Bedrooms, 0, 100)
 	manway.Within(&faults, "DailyFlow", f.DailyFlow, 0, 1e6*manway.GallonPerDay)
 	manway.Within(&faults, "Liquid", f.Liquid, 0, 1e6*manway.Gallon)
 	manway.Within(&faults, "FirstLiquid", f.FirstLiquid, 0, max(f.Liquid, 0)*(1+1e-9))
-	manway.WithinCount(&faults, "Compartments", f.Compartments, 0, maxPartitions+1)
-	manway.WithinNumber(&faults, "LengthToWidth", f.LengthToWidth, 0, 100)
+	manway.Within(&faults, "Compartments", f.Compartments, 0, maxPartitions+1)
+	manway.Within(&faults, "LengthToWidth", f.LengthToWidth, 0, 100)
 	manway.Within(&faults, "CoverMass", f.CoverMass, 0, 50000*manway.Pound)
 	for i, m := range [...]manway.Reading{f.LiquidDepth, f.AirSpace, f.Drop, f.InletBelow, f.InletAbove, f.OutletBelow, f.OutletAbove,
 		f.InsideDiameter, f.AccessSize, f.AccessBelowGrade, f.SoilCover, f.WallThickness, f.RoofThickness} {

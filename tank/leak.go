@@ -64,7 +64,7 @@ func (s LeakStandard) validate() error {
 		return faults
 	}
 	manway.Within(&faults, "Vacuum", s.Vacuum, 0, 30*manway.InchMercury)
-	manway.WithinNumber(&faults, "Keep", s.Keep, 0, 1)
+	manway.Within(&faults, "Keep", s.Keep, 0, 1)
 	manway.Within(&faults, "Hold", s.Hold, 1*manway.Second, 30*manway.Day)
 	manway.Within(&faults, "Loss", s.Loss, 0, 1e6*manway.Gallon)
 	return faults.Err()

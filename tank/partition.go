@@ -54,7 +54,7 @@ func (t *Tank) Partition(c PartitionCase) (PartitionStrength, error) {
 	if !t.made(&faults) {
 		return PartitionStrength{}, faults
 	}
-	manway.WithinCount(&faults, "Partition", c.Partition, 0, t.n-2)
+	manway.Within(&faults, "Partition", c.Partition, 0, t.n-2)
 	faults.Under("Concrete", c.Concrete.Validate())
 	faults.Under("Steel", c.Steel.Validate())
 	manway.Within(&faults, "Liquid", c.Liquid, 0, t.Inside.Height)

@@ -100,7 +100,7 @@ func (c RoofCase) validate(faults *manway.InputErrors, t *Tank) {
 	faults.Under("Person", c.Person.Validate())
 	roof := t.Spec.Roof
 	manway.Within(faults, "Loss", c.Loss, 0, max(roof-thinnest, 0))
-	manway.WithinCount(faults, "Spalls", len(c.Spalls), 0, 6)
+	manway.Within(faults, "Spalls", len(c.Spalls), 0, 6)
 	in := t.Inside
 	for i, s := range c.Spalls {
 		at := fmt.Sprintf("Spalls[%d].", i)
@@ -110,8 +110,8 @@ func (c RoofCase) validate(faults *manway.InputErrors, t *Tank) {
 		manway.Within(faults, at+"Width", s.Width, 0.5*manway.Inch, in.Width)
 		manway.Within(faults, at+"Depth", s.Depth, 0, max(roof-c.Loss-thinnest, 0))
 	}
-	manway.WithinCount(faults, "Contact", len(c.Contact), 0, t.n-1)
-	manway.WithinCount(faults, "Joints", len(c.Joints), 0, 11)
+	manway.Within(faults, "Contact", len(c.Contact), 0, t.n-1)
+	manway.Within(faults, "Joints", len(c.Joints), 0, 11)
 	last := manway.Length(0)
 	for i, j := range c.Joints {
 		manway.Within(faults, fmt.Sprintf("Joints[%d]", i), j, last+4*manway.Inch, in.Length-4*manway.Inch)
@@ -121,7 +121,7 @@ func (c RoofCase) validate(faults *manway.InputErrors, t *Tank) {
 	if c.Planned != nil {
 		c.Planned.validate(faults, "Planned", t)
 	}
-	manway.WithinCount(faults, "Wheels", len(c.Wheels), 0, 6)
+	manway.Within(faults, "Wheels", len(c.Wheels), 0, 6)
 	for i, w := range c.Wheels {
 		faults.Under(fmt.Sprintf("Wheels[%d]", i), w.Validate())
 	}
@@ -132,12 +132,12 @@ const thinnest = 0.5 * manway.Inch
 
 func (l RoofLoad) validate(faults *manway.InputErrors, part string, t *Tank) {
 	manway.Within(faults, part+".Cover", l.Cover, 0, 20*manway.Foot)
-	manway.WithinCount(faults, part+".Wetness", int(l.Wetness), 0, len(wetnesses)-1)
+	manway.Within(faults, part+".Wetness", int(l.Wetness), 0, len(wetnesses)-1)
 	manway.Within(faults, part+".Surface", l.Surface, 0, 2000*manway.PSF)
 	seen := map[int]bool{}
 	for i, r := range l.Risers {
 		at := fmt.Sprintf("%s.Risers[%d].", part, i)
-		manway.WithinCount(faults, at+"Access", r.Access, 0, len(t.Spec.Access)-1)
+		manway.Within(faults, at+"Access", r.Access, 0, len(t.Spec.Access)-1)
 		if seen[r.Access] {
 			faults.Add(at+"Access", fmt.Sprint(r.Access), "one riser on an opening")
 		}

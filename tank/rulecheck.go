@@ -48,7 +48,7 @@ func (r CapacityRule) validate() error {
 		manway.NotNegative(&of, "UpTo", s.UpTo)
 		manway.NotNegative(&of, "Base", s.Base)
 		manway.NotNegative(&of, "Above", s.Above)
-		manway.WithinNumber(&of, "Days", s.Days, 0, 365)
+		manway.Within(&of, "Days", s.Days, 0, 365)
 		manway.NotNegative(&of, "Least", s.Least)
 		faults.Under(fmt.Sprintf("Flow[%d]", i), of.Err())
 	}

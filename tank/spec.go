@@ -111,7 +111,7 @@ func (p Partition) validate(faults *manway.InputErrors, from, to, height manway.
 }
 
 func (a Access) validate(faults *manway.InputErrors, in Extent, compartments int) {
-	manway.WithinCount(faults, "Compartment", a.Compartment, 0, compartments-1)
+	manway.Within(faults, "Compartment", a.Compartment, 0, compartments-1)
 	if in.Length > 0 {
 		manway.Within(faults, "Along", a.Along, -in.InletHead, in.Length+in.OutletHead)
 		manway.Within(faults, "Across", a.Across, -in.Width/2, in.Width/2)

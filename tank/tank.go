@@ -301,7 +301,7 @@ func (t *Tank) made(faults *manway.InputErrors) bool {
 	return t.n > 0
 }
 
-func outOfRange[Q manway.Quantity](field string, v, most Q) error {
+func outOfRange[Q ~float64](field string, v, most Q) error {
 	var faults manway.InputErrors
 	manway.Within(&faults, field, v, 0, most)
 	if len(faults) == 0 {

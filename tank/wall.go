@@ -117,7 +117,7 @@ func (c WallCase) validate(faults *manway.InputErrors, t *Tank) {
 	faults.Under("Soil", c.Soil.Validate())
 	faults.Under("Groundwater", c.Groundwater.Validate())
 	manway.Within(faults, "Loss", c.Loss, 0, max(t.Spec.Wall-thinnest, 0))
-	manway.WithinCount(faults, "Braced", len(c.Braced), 0, t.n-1)
+	manway.Within(faults, "Braced", len(c.Braced), 0, t.n-1)
 	manway.Within(faults, "Cover", c.Cover, 0, 20*manway.Foot)
 	manway.Within(faults, "Liquid", c.Liquid, 0, t.Inside.Height)
 	manway.Within(faults, "Vehicle.Distance", c.Vehicle.Distance, 0, 1000*manway.Foot)

@@ -75,7 +75,7 @@ func (a *alone) compute(in *input, f *gathered) {
 
 // together is what a team lifts by the two published rules.
 func (a *alone) together(t *team, f *gathered) {
-	manway.WithinCount(&f.faults, "team.people", t.People, 1, 6)
+	manway.Within(&f.faults, "team.people", t.People, 1, 6)
 	manway.Within(&f.faults, "team.each", t.Each, 1*manway.Pound, 1000*manway.Pound)
 	a.team.People = t.People
 	a.team.Share, a.team.Valid = lid.TeamByShare(t.People, t.Each)

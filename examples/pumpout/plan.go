@@ -99,7 +99,7 @@ func (in *input) check(c hydraulics.Case) error {
 		date  manway.Date
 	}{{"Date", in.Date}, {"LastPumped", in.LastPumped}} {
 		if !d.date.IsZero() {
-			manway.OnCalendar(&faults, d.field, d.date)
+			d.date.Within(&faults, d.field)
 		}
 	}
 	if !in.Date.IsZero() && in.LastKnown != hydraulics.Unknown && (in.LastPumped.IsZero() || in.Date.Before(in.LastPumped)) {
@@ -158,9 +158,9 @@ func (in *input) plan(made *tank.Tank) (hydraulics.Case, error) {
 	shapes := made.Compartments()
 	c := hydraulics.Case{Outlet: in.Outlet, Dividers: make([]hydraulics.Divider, len(shapes)-1)}
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "Compartments", len(in.Compartments), 0, len(shapes))
-	manway.WithinCount(&faults, "Ports", len(in.Ports), 0, len(shapes)-1)
-	manway.WithinCount(&faults, "Carries", len(in.Carries), 0, len(shapes)-1)
+	manway.Within(&faults, "Compartments", len(in.Compartments), 0, len(shapes))
+	manway.Within(&faults, "Ports", len(in.Ports), 0, len(shapes)-1)
+	manway.Within(&faults, "Carries", len(in.Carries), 0, len(shapes)-1)
 	if err := faults.Err(); err != nil {
 		return c, err
 	}

@@ -118,7 +118,7 @@ func (v *Visit) levels(c hydraulics.Case) error {
 
 // validateHistory adds the faults of the earlier visits.
 func (s Survey) validateHistory(t tank.Tank, faults *manway.InputErrors) {
-	manway.WithinCount(faults, "History", len(s.History), 0, 19)
+	manway.Within(faults, "History", len(s.History), 0, 19)
 	for i, e := range s.History {
 		field := fmt.Sprintf("History[%d]", i)
 		faults.Under(field, e.validate(s, t))
@@ -144,7 +144,7 @@ func (e Earlier) validate(s Survey, t tank.Tank) error {
 	for i, c := range e.Compartments {
 		faults.Under(fmt.Sprintf("Compartments[%d]", i), c.validate(s.Tank.OutletInvert, s.insideHeight(t)))
 	}
-	manway.WithinCount(&faults, "Offers", len(e.Offers), 0, 100)
+	manway.Within(&faults, "Offers", len(e.Offers), 0, 100)
 	for i, o := range e.Offers {
 		faults.Under(fmt.Sprintf("Offers[%d]", i), o.validate())
 		if !o.Date.IsZero() {

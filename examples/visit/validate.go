@@ -19,11 +19,11 @@ func (s Survey) Validate() error {
 	var faults manway.InputErrors
 	text(&faults, "ID", s.ID, 1, 64)
 	text(&faults, "Note", s.Note, 0, 500)
-	manway.OnCalendar(&faults, "Date", s.Date)
+	s.Date.Within(&faults, "Date")
 	faults.Under("Ground", s.Ground.validate())
 	t, err := s.build()
 	faults.Under("Tank", err)
-	manway.WithinCount(&faults, "Accesses", len(s.Accesses), 1, 8)
+	manway.Within(&faults, "Accesses", len(s.Accesses), 1, 8)
 	for i, a := range s.Accesses {
 		faults.Under(fmt.Sprintf("Accesses[%d]", i), a.validate(len(s.Tank.Partitions)+1))
 	}
@@ -36,7 +36,7 @@ func (s Survey) Validate() error {
 	faults.Under("Household", s.Household.validate(s.Date))
 	faults.Under("Crew", s.Crew.validate())
 	faults.Under("Truck", s.Truck.validate())
-	manway.WithinCount(&faults, "Rings", len(s.Rings), 0, 40)
+	manway.Within(&faults, "Rings", len(s.Rings), 0, 40)
 	for i, r := range s.Rings {
 		faults.Under(fmt.Sprintf("Rings[%d]", i), r.validate())
 	}
@@ -45,13 +45,13 @@ func (s Survey) Validate() error {
 	if s.Gas != nil {
 		faults.Under("Gas", s.Gas.validate())
 	}
-	manway.WithinCount(&faults, "Rules", len(s.Rules), 0, 10)
+	manway.Within(&faults, "Rules", len(s.Rules), 0, 10)
 	for i, id := range s.Rules {
 		if _, err := tank.RuleSetOf(id); err != nil {
 			faults.Add(fmt.Sprintf("Rules[%d]", i), fmt.Sprintf("%.40q", id), "one of "+ruleIDs())
 		}
 	}
-	manway.WithinCount(&faults, "Offers", len(s.Offers), 0, 100)
+	manway.Within(&faults, "Offers", len(s.Offers), 0, 100)
 	for i, o := range s.Offers {
 		faults.Under(fmt.Sprintf("Offers[%d]", i), o.Date.Validate())
 		faults.Under(fmt.Sprintf("Offers[%d]", i), o.validate())
@@ -111,7 +111,7 @@ func (g Gas) validate() error {
 		most  float64
 	}{{"Oxygen", g.Oxygen, 100}, {"Sulfide", g.Sulfide, 100000}, {"Flammable", g.Flammable, 1000}} {
 		if r.v != nil {
-			manway.WithinNumber(&faults, r.field, *r.v, 0, r.most)
+			manway.Within(&faults, r.field, *r.v, 0, r.most)
 		}
 	}
 	return faults.Err()
@@ -155,12 +155,12 @@ func (a Access) validate(compartments int) error {
 	var faults manway.InputErrors
 	text(&faults, "Name", a.Name, 1, 60)
 	text(&faults, "WhyNot", a.WhyNot, 0, 200)
-	manway.WithinCount(&faults, "Compartment", a.Compartment, 1, compartments)
+	manway.Within(&faults, "Compartment", a.Compartment, 1, compartments)
 	manway.Within(&faults, "Opening", a.Opening, 6*manway.Inch, 10*manway.Foot)
 	manway.Within(&faults, "Cover", a.Cover, 0, 20*manway.Foot)
 	manway.Within(&faults, "Reveal", a.Reveal, -3*manway.Foot, 3*manway.Foot)
 	manway.Within(&faults, "Riser.Height", a.Riser.Height, 0, 20*manway.Foot)
-	manway.WithinCount(&faults, "Riser.Rings", a.Riser.Rings, 0, 40)
+	manway.Within(&faults, "Riser.Rings", a.Riser.Rings, 0, 40)
 	if a.Lid.Shape != 0 {
 		faults.Under("Lid", a.Lid.body().Validate())
 		manway.Within(&faults, "Lid.HandleWaist", a.Lid.HandleWaist, 0, 2*manway.Inch)
@@ -195,10 +195,10 @@ func (c Contents) validate(outlet, height manway.Length) error {
 func (h Household) validate(visit manway.Date) error {
 	var faults manway.InputErrors
 	if h.certainty() != hydraulics.Unknown {
-		manway.WithinCount(&faults, "People", h.People, 1, 100)
+		manway.Within(&faults, "People", h.People, 1, 100)
 	}
-	manway.WithinCount(&faults, "Bedrooms", h.Bedrooms, 0, 30)
-	manway.WithinCount(&faults, "Months", h.Months, 0, 12)
+	manway.Within(&faults, "Bedrooms", h.Bedrooms, 0, 30)
+	manway.Within(&faults, "Months", h.Months, 0, 12)
 	if !h.LastPumped.IsZero() {
 		if manway.OnCalendar(&faults, "LastPumped", h.LastPumped); visit.Before(h.LastPumped) {
 			faults.Add("LastPumped", h.LastPumped.String(), "on or before the visit, "+visit.String())
@@ -217,7 +217,7 @@ func (h Household) certainty() hydraulics.Certainty {
 
 func (c Crew) validate() error {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "People", c.People, 0, 6)
+	manway.Within(&faults, "People", c.People, 0, 6)
 	if c.Limit != 0 {
 		manway.Within(&faults, "Limit", c.Limit, 5*manway.Pound, 200*manway.Pound)
 	}
@@ -253,14 +253,14 @@ func (r Ring) validate() error {
 	manway.Within(&faults, "Bore", r.Bore, 6*manway.Inch, 10*manway.Foot)
 	manway.Within(&faults, "Wall", r.Wall, 0, 12*manway.Inch)
 	manway.Within(&faults, "Weight", r.Weight, 0, 5000*manway.Pound)
-	manway.WithinCount(&faults, "Count", r.Count, 0, 1000)
+	manway.Within(&faults, "Count", r.Count, 0, 1000)
 	return faults.Err()
 }
 
 func (m Money) validate() error {
 	var faults manway.InputErrors
 	text(&faults, "Prices", m.Prices, 0, 300)
-	manway.WithinCount(&faults, "Years", m.Years, 0, 100)
+	manway.Within(&faults, "Years", m.Years, 0, 100)
 	if _, err := m.rate(); err != nil {
 		faults.Add("Rate", m.Rate, "a real rate from 0 to 0.25, such as 0.03")
 	}

@@ -60,7 +60,7 @@ const SteelWeight manway.Density = 489.6 * manway.PoundPerCubicFoot
 // Source: ASTM A1064.
 func WireOf(w float64) (Wire, error) {
 	var faults manway.InputErrors
-	manway.WithinNumber(&faults, "W", w, 0.5, 45)
+	manway.Within(&faults, "W", w, 0.5, 45)
 	if len(faults) > 0 {
 		return Wire{}, faults
 	}

@@ -47,7 +47,7 @@ func (b Breakout) Validate() error {
 	manway.Within(&faults, "Edge", b.Edge, 0, 100*manway.Foot)
 	manway.Within(&faults, "Area", b.Area, 0, 1000*manway.SquareFoot)
 	if b.Coefficient != 0 {
-		manway.WithinNumber(&faults, "Coefficient", b.Coefficient, 17, 24)
+		manway.Within(&faults, "Coefficient", b.Coefficient, 17, 24)
 	}
 	manway.Within(&faults, "Eccentricity", b.Eccentricity, 0, 100*manway.Foot)
 	return faults.Err()

@@ -36,12 +36,13 @@ func (s Section) Validate() error {
 	if err := s.Concrete.Validate(); err != nil {
 		faults.Under("Concrete", err)
 	}
+	const leastArea, mostArea = 0.25 * manway.SquareInch, 1000 * 20 * manway.SquareFoot
 	manway.Within(&faults, "Width", s.Width, 1*manway.Inch, 1000*manway.Foot)
 	manway.Within(&faults, "Depth", s.Depth, 0.25*manway.Inch, 20*manway.Foot)
 	if len(faults) == 0 {
 		manway.Within(&faults, "Steel", s.Steel, s.Width.Times(s.Depth)/1e9, s.Width.Times(s.Depth)/10)
 	} else {
-		manway.Positive(&faults, "Steel", s.Steel)
+		manway.Within(&faults, "Steel", s.Steel, leastArea/1e9, mostArea/10)
 	}
 	if s.Yield != 0 {
 		manway.Within(&faults, "Yield", s.Yield, 24000*manway.PSI, 100000*manway.PSI)
@@ -115,7 +116,7 @@ func RatioAtStrain(c manway.Concrete, yield manway.Pressure, strain float64) (fl
 	var faults manway.InputErrors
 	faults.Under("Concrete", c.Validate())
 	manway.Within(&faults, "Yield", yield, 24000*manway.PSI, 100000*manway.PSI)
-	manway.WithinNumber(&faults, "Strain", strain, 0.001, 0.1)
+	manway.Within(&faults, "Strain", strain, 0.001, 0.1)
 	if len(faults) > 0 {
 		return 0, faults
 	}

@@ -34,7 +34,7 @@ func (p Punching) Validate() error {
 	manway.Within(&faults, "Length", p.Length, 0.25*manway.Inch, 20*manway.Foot)
 	manway.Within(&faults, "Width", p.Width, 0.25*manway.Inch, 20*manway.Foot)
 	manway.Within(&faults, "Depth", p.Depth, 0.25*manway.Inch, 10*manway.Foot)
-	manway.WithinCount(&faults, "Position", int(p.Position), int(Interior), int(AtCorner))
+	manway.Within(&faults, "Position", int(p.Position), int(Interior), int(AtCorner))
 	return faults.Err()
 }
 

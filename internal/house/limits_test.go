@@ -52,9 +52,6 @@ type checker struct {
 // checkers are the functions of the root package that refuse a field.
 var checkers = map[string]checker{
 	house.Module + ".Within":                 {1, low | high},
-	house.Module + ".WithinNumber":           {1, low | high},
-	house.Module + ".WithinCount":            {1, low | high},
-	house.Module + ".Positive":               {1, low},
 	house.Module + ".NotNegative":            {1, low},
 	"(" + house.Module + ".InputErrors).Add": {0, either},
 	"(" + house.Module + ".Answer).Within":   {1, either},

@@ -35,10 +35,12 @@ type input struct {
 func refuse(x input) error {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Depth", x.Depth, 1, 2)
-	manway.WithinCount(&faults, "Count", x.Count, 0, 3)
-	manway.WithinCount(&faults, "Parts", len(x.Parts), 1, 3)
+	manway.Within(&faults, "Count", x.Count, 0, 3)
+	manway.Within(&faults, "Parts", len(x.Parts), 1, 3)
 	for i, p := range x.Parts {
-		manway.Positive(&faults, fmt.Sprintf("Parts[%d].Size", i), p.Size)
+		if !(p.Size > 0) {
+			faults.Add(fmt.Sprintf("Parts[%d].Size", i), p.Size.String(), "above 0")
+		}
 	}
 	if s, ok := x.Shape.(part); ok {
 		manway.NotNegative(&faults, "Shape.Size", s.Size)

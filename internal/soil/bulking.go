@@ -38,7 +38,7 @@ type Volumes struct {
 // table are remembered.
 func (s Spoil) FromBank(bank manway.Volume) (Volumes, error) {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "Spoil", int(s), int(CommonEarth), int(BlastedRock))
+	manway.Within(&faults, "Spoil", int(s), int(CommonEarth), int(BlastedRock))
 	if !(bank >= 0 && bank <= 1e6) {
 		faults.Add("Bank", fmt.Sprintf("%g m3", float64(bank)), "0 to 1e6 m3")
 	}

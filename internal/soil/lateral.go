@@ -25,7 +25,7 @@ const (
 func (s State) Coefficient(friction manway.Angle) (float64, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Friction", friction, 0, 50*manway.Degree)
-	manway.WithinCount(&faults, "State", int(s), int(AtRest), int(Passive))
+	manway.Within(&faults, "State", int(s), int(AtRest), int(Passive))
 	if len(faults) > 0 {
 		return 0, faults
 	}
@@ -73,7 +73,7 @@ func (a At) Lateral() manway.Pressure { return a.Effective + a.Water }
 // Validate returns the faults of g.
 func (g Ground) Validate() error {
 	var faults manway.InputErrors
-	manway.WithinCount(&faults, "Layers", len(g.Layers), 1, 8)
+	manway.Within(&faults, "Layers", len(g.Layers), 1, 8)
 	for i, l := range g.Layers {
 		bad := func() bool { return l.Soil.Validate() != nil || !(l.Soil.Friction >= 0) }()
 		if bad || !(l.Thickness >= 0 && l.Thickness <= 1000*manway.Foot) || l.Thickness == 0 && i < len(g.Layers)-1 {
@@ -84,7 +84,7 @@ func (g Ground) Validate() error {
 		manway.Within(&faults, "Water", g.Water, 0, 1000*manway.Foot)
 	}
 	manway.Within(&faults, "Surcharge", g.Surcharge, 0, 100000*manway.PSF)
-	manway.WithinCount(&faults, "State", int(g.State), int(AtRest), int(Passive))
+	manway.Within(&faults, "State", int(g.State), int(AtRest), int(Passive))
 	return faults.Err()
 }
 

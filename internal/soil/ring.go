@@ -25,7 +25,7 @@ func (t Trench) Load() (coefficient float64, p manway.Pressure, err error) {
 	manway.Within(&faults, "Cover", t.Cover, 0, 100*manway.Foot)
 	manway.Within(&faults, "Width", t.Width, 0.5*manway.Foot, 100*manway.Foot)
 	manway.Within(&faults, "Density", t.Density, 60*manway.PoundPerCubicFoot, 160*manway.PoundPerCubicFoot)
-	manway.WithinNumber(&faults, "Friction", t.Friction, 0.05, 0.5)
+	manway.Within(&faults, "Friction", t.Friction, 0.05, 0.5)
 	if len(faults) > 0 {
 		return 0, 0, faults
 	}
@@ -50,7 +50,7 @@ func (r Ring) Validate() error {
 	manway.Within(&faults, "Diameter", r.Diameter, 4*manway.Inch, 240*manway.Inch)
 	manway.Within(&faults, "Thickness", r.Thickness, leastWall, max(r.Diameter/5, leastWall))
 	manway.Within(&faults, "Modulus", r.Modulus, 1000*manway.PSI, 40e6*manway.PSI)
-	manway.WithinNumber(&faults, "Poisson", r.Poisson, 0, 0.5)
+	manway.Within(&faults, "Poisson", r.Poisson, 0, 0.5)
 	return faults.Err()
 }
 
@@ -99,8 +99,8 @@ func (b Buried) Deflection() (float64, error) {
 	if b.Bedding == 0 {
 		b.Bedding = 0.1
 	}
-	manway.WithinNumber(&faults, "Lag", b.Lag, 1, 2)
-	manway.WithinNumber(&faults, "Bedding", b.Bedding, 0.083, 0.110)
+	manway.Within(&faults, "Lag", b.Lag, 1, 2)
+	manway.Within(&faults, "Bedding", b.Bedding, 0.083, 0.110)
 	if len(faults) > 0 {
 		return 0, faults
 	}

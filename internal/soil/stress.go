@@ -50,8 +50,8 @@ func pointStress(p manway.Force, r, z manway.Length, influence func(float64) flo
 // Fadum; Das, 10.9.
 func CornerInfluence(m, n float64) (float64, error) {
 	var faults manway.InputErrors
-	manway.WithinNumber(&faults, "M", m, 0, 1e4)
-	manway.WithinNumber(&faults, "N", n, 0, 1e4)
+	manway.Within(&faults, "M", m, 0, 1e4)
+	manway.Within(&faults, "N", n, 0, 1e4)
 	if len(faults) > 0 {
 		return 0, faults
 	}

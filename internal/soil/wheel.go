@@ -62,7 +62,7 @@ func (r Rule) Impact(cover manway.Length) (float64, error) {
 }
 
 func validateCover(faults *manway.InputErrors, r Rule, cover manway.Length) {
-	manway.WithinCount(faults, "Rule", int(r), int(AASHTO), int(PrecastPractice))
+	manway.Within(faults, "Rule", int(r), int(AASHTO), int(PrecastPractice))
 	manway.Within(faults, "Cover", cover, 0, 100*manway.Foot)
 }
 
