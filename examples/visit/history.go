@@ -130,7 +130,7 @@ func (s Survey) validateHistory(t tank.Tank, faults *manway.InputErrors) {
 
 func (e Earlier) validate(s Survey, t tank.Tank) error {
 	var faults manway.InputErrors
-	manway.OnCalendar(&faults, "Date", e.Date)
+	e.Date.Within(&faults, "Date")
 	if len(faults) == 0 && s.Date.Validate() == nil && !e.Date.Before(s.Date) {
 		faults.Add("Date", e.Date.String(), "before the visit, "+s.Date.String())
 	}

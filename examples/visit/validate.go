@@ -200,7 +200,7 @@ func (h Household) validate(visit manway.Date) error {
 	manway.Within(&faults, "Bedrooms", h.Bedrooms, 0, 30)
 	manway.Within(&faults, "Months", h.Months, 0, 12)
 	if !h.LastPumped.IsZero() {
-		if manway.OnCalendar(&faults, "LastPumped", h.LastPumped); visit.Before(h.LastPumped) {
+		if h.LastPumped.Within(&faults, "LastPumped"); visit.Before(h.LastPumped) {
 			faults.Add("LastPumped", h.LastPumped.String(), "on or before the visit, "+visit.String())
 		}
 	}
