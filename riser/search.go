@@ -25,7 +25,7 @@ import (
 const unit = 25e-9
 
 // maxCells bounds the tables of one search.
-const maxCells = 8 << 20
+const maxCells = 4 << 20
 
 // never is the key of what cannot be completed.
 const never = math.MaxUint64
