@@ -19,7 +19,7 @@ func (v Visit) planDrawing() *svg.Drawing {
 	d := svg.Page{
 		Name: "plan", Title: "Plan of the tank, to scale", Desc: v.sectionWords(),
 		Area:  svg.Area{Left: -f.wall - 0.1, Right: f.length + f.wall + 0.1, Bottom: -half - f.wall - 0.1, Top: half + f.wall + 0.1},
-		Width: 340, MarginLeft: 44, MarginRight: 8, MarginTop: 8, MarginBottom: 62, Tall: 240, Text: 14,
+		Width: 340, MarginLeft: 44, MarginRight: 8, MarginTop: 8, MarginBottom: 76, Tall: 240, Text: 14,
 	}.Start()
 	round := v.outline(d, f)
 	for i, a := range v.Survey.Accesses {
@@ -38,7 +38,7 @@ func (v Visit) planDrawing() *svg.Drawing {
 		for i, x := range chain[1:] {
 			d.Dimension(at(x, low), at(chain[i], low), away, manway.Length(x-chain[i]).Text(sys))
 		}
-		away += 22
+		away += 36 // short figures stand under their line
 	}
 	d.Dimension(at(f.length+f.wall, low), at(-f.wall, low), away, manway.Length(f.length+2*f.wall).Text(sys)+" outside")
 	if !round {

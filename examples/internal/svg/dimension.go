@@ -49,12 +49,15 @@ func (d *Drawing) Dimension(a, b Point, away float64, words string) {
 	d.dimensionText(s, words)
 }
 
-// dimensionText writes the words of a dimension: over a level line; along an
-// upright one, or beside it where that is too short.
+// dimensionText writes the words of a dimension: over a level line, or under it
+// where that is too short, off its arrows; along an upright one, or beside it
+// where that is too short.
 func (d *Drawing) dimensionText(s span, words string) {
 	x, y := (s.px+s.qx)/2, (s.py+s.qy)/2
 	over := 0.7 * d.page.Text
 	switch {
+	case math.Abs(s.uy) < 0.5 && s.long < d.width(words)+2*arrowLong:
+		d.over.WriteString(d.text(x, y+over+4, words, Middle, ""))
 	case math.Abs(s.uy) < 0.5:
 		d.over.WriteString(d.text(x, y-over, words, Middle, ""))
 	case s.long >= d.width(words):

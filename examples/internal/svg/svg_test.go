@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -211,5 +213,30 @@ func BenchmarkDrawing(b *testing.B) {
 		d.Label(Point{}, Left, "a label of several words")
 		d.Legend()
 		_, _ = d.WriteTo(io.Discard)
+	}
+}
+
+// The words of a level dimension stand over its line where they have room
+// between the arrows, else under it.
+func TestLevelDimensionWords(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		to   float64
+		over bool
+	}{{"long", 3, true}, {"short", 0.1, false}} {
+		d := Page{Name: "dimension", Title: "A dimension", Desc: "A dimension.", Area: Area{Right: 3, Top: 1}, Width: 300, Text: 14}.Start()
+		d.Dimension(Point{0, 0.5}, Point{c.to, 0.5}, 0, "1 ft 7 in")
+		_, line := d.at(Point{0, 0.5})
+		found := regexp.MustCompile(`<text [^>]*\by="([0-9.]+)"[^>]*>1 ft 7 in<`).FindStringSubmatch(d.String())
+		if found == nil {
+			t.Fatalf("%s: no words in %s", c.name, d)
+		}
+		y, err := strconv.ParseFloat(found[1], 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if over := y < line; over != c.over {
+			t.Errorf("%s: words at %v, line at %v", c.name, y, line)
+		}
 	}
 }
