@@ -2,7 +2,6 @@ package main
 
 import (
 	"manway.example/manway"
-	"manway.example/manway/examples/internal/record"
 	"manway.example/manway/examples/visit"
 	"manway.example/manway/hydraulics"
 )
@@ -11,6 +10,7 @@ import (
 type load struct {
 	date  manway.Date
 	visit string
+	units manway.System
 	done  visit.Done
 }
 
@@ -20,18 +20,23 @@ func loadsOf(v visit.Visit) []load {
 	if d.Volume == 0 && d.Ticket == "" && d.Disposal == "" && d.Field == nil {
 		return nil
 	}
-	return []load{{v.Survey.Date, v.Survey.ID, d}}
+	return []load{{v.Survey.Date, v.Survey.ID, v.Survey.Units, d}}
 }
 
 // disposal is the log, one row a load.
-func disposal(loads []load) (rows [][]string) {
-	gallons := func(v manway.Volume) string { return string(record.AppendNumber(nil, v.In(manway.Gallon))) }
+func disposal(loads []load) (rows [][]cell) {
 	for _, l := range loads {
-		row := []string{l.date.String(), l.visit, gallons(l.done.Volume), l.done.Disposal, l.done.Ticket, "", "", ""}
+		volume := func(v manway.Volume) cell {
+			return number(v.In(manway.Gallon), v.Text(l.units))
+		}
+		row := []cell{words(l.date.String()), words(l.visit), {}, words(l.done.Disposal), words(l.done.Ticket), {}, {}, {}}
+		if l.done.Volume > 0 {
+			row[2] = volume(l.done.Volume)
+		}
 		if f := l.done.Field; f != nil {
-			row[5], row[6] = f.Name, gallons(spreadInYear(loads, l))
+			row[5], row[6] = words(f.Name), volume(spreadInYear(loads, l))
 			if rate, err := (hydraulics.SeptageField{Area: f.Area, Nitrogen: f.Nitrogen}).Rate(); err == nil {
-				row[7] = gallons(rate.Most)
+				row[7] = volume(rate.Most)
 			}
 		}
 		rows = append(rows, row)

@@ -23,8 +23,6 @@ package main
 
 import (
 	_ "embed"
-	"encoding/csv"
-	"encoding/json"
 	"errors"
 	"flag"
 	"fmt"
@@ -35,12 +33,10 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"text/tabwriter"
 	"time"
 
 	"manway.example/manway"
 	"manway.example/manway/cost"
-	"manway.example/manway/examples/internal/fold"
 	"manway.example/manway/examples/internal/record"
 	"manway.example/manway/examples/internal/strictjson"
 	"manway.example/manway/examples/visit"
@@ -63,7 +59,7 @@ func run(args []string, stdout, stderr io.Writer, now time.Time) int {
 	if code >= 0 {
 		return code
 	}
-	var rows [][]string
+	var rows [][]cell
 	var loads []load
 	for _, name := range c.files {
 		v, err := read(name)
@@ -159,85 +155,25 @@ func report(stderr io.Writer, name string, err error) {
 	}
 }
 
-// columns of the two lists.
-var (
-	reminderColumns = []string{"kind", "since", "days", "visit", "what"}
-	disposalColumns = []string{"date", "visit", "volume_gal", "site", "ticket", "field", "field_year_gal", "field_most_gal"}
-)
-
-func (c call) columns() []string {
-	if c.log {
-		return disposalColumns
-	}
-	return reminderColumns
-}
-
 // rows are the lines of one visit.
-func (c call) rows(v visit.Visit) [][]string {
-	var rows [][]string
+func (c call) rows(v visit.Visit) [][]cell {
+	var rows [][]cell
 	for _, r := range v.FollowUp(c.on) {
-		rows = append(rows, []string{r.Kind, r.Since.String(), strconv.Itoa(r.Days), r.Visit, r.What})
+		rows = append(rows, []cell{words(r.Kind), words(r.Since.String()), number(float64(r.Days), strconv.Itoa(r.Days)), words(r.Visit), words(r.What)})
 	}
 	return rows
 }
 
-func (c call) sort(rows [][]string) {
+func (c call) sort(rows [][]cell) {
 	day, first := 1, "unsafe opening"
 	if c.log {
 		day, first = 0, ""
 	}
-	rank := func(row []string) string {
-		if row[0] == first {
-			return "0" + row[day]
+	rank := func(row []cell) string {
+		if row[0].text == first {
+			return "0" + row[day].text
 		}
-		return "1" + row[day]
+		return "1" + row[day].text
 	}
-	slices.SortStableFunc(rows, func(a, b []string) int { return strings.Compare(rank(a), rank(b)) })
-}
-
-func (c call) write(w io.Writer, rows [][]string) error {
-	switch c.out {
-	case "csv":
-		out := csv.NewWriter(w)
-		if err := out.Write(c.columns()); err != nil {
-			return err
-		}
-		for _, row := range rows {
-			for i := range row {
-				row[i] = record.Harmless(row[i])
-			}
-			if err := out.Write(row); err != nil {
-				return err
-			}
-		}
-		out.Flush()
-		return out.Error()
-	case "json":
-		enc := json.NewEncoder(w)
-		enc.SetEscapeHTML(false)
-		for _, row := range rows {
-			line := map[string]string{}
-			for i, name := range c.columns() {
-				line[name] = row[i]
-			}
-			if err := enc.Encode(line); err != nil {
-				return err
-			}
-		}
-		return nil
-	}
-	if len(rows) == 0 {
-		_, err := fmt.Fprintln(w, "nothing to list")
-		return err
-	}
-	var b strings.Builder
-	table := tabwriter.NewWriter(&b, 0, 0, 2, ' ', 0)
-	for _, row := range rows {
-		fmt.Fprintln(table, strings.TrimRight(strings.Join(row, "\t"), "\t"))
-	}
-	if err := table.Flush(); err != nil {
-		return err
-	}
-	_, err := io.WriteString(w, fold.Text(b.String()))
-	return err
+	slices.SortStableFunc(rows, func(a, b []cell) int { return strings.Compare(rank(a), rank(b)) })
 }

@@ -30,9 +30,11 @@ func TestRun(t *testing.T) {
 		{"offer unanswered", []string{"-on", "2026-10-30", sites}, 0, []string{"remedy declined   2026-09-30  30   soaked-slab-metric  centre slab", "pump-out due      2026-10-14  16   rusted-handle       asked", "offer unanswered  2026-10-16  14   rusted-handle       inlet lid:\n  replace-plastic"}, ""},
 		{"not yet", []string{"-on", "2026-10-29", sites}, 0, []string{"pump-out due"}, ""},
 		{"csv", []string{"-on", "2026-10-30", "-out", "csv", sites}, 0, []string{"kind,since,days,visit,what\n", "rusted-handle"}, ""},
-		{"json", []string{"-on", "2026-10-30", "-out", "json", sites}, 0, []string{`"kind":"remedy declined"`}, ""},
+		{"json", []string{"-on", "2026-10-30", "-out", "json", sites}, 0, []string{`"days":30,"kind":"remedy declined"`}, ""},
 		// 3,700 L at 3.785411784 L a gallon.
 		{"disposal", []string{"-log", "-out", "csv", sites}, 0, []string{"date,visit,volume_gal,site,ticket,field,field_year_gal,field_most_gal\n", "2026-09-30,soaked-slab-metric,977.436593725,invented works,T-0001,,,\n"}, ""},
+		{"disposal in words", []string{"-log", sites}, 0, []string{"2026-09-30  soaked-slab-metric  3,700 L  invented works  T-0001\n"}, ""},
+		{"disposal in JSON", []string{"-log", "-out", "json", sites}, 0, []string{`"volume_gal":977.436593725}`}, ""},
 		{"one refused", []string{"-on", "2026-10-30", bad, sites}, 1, []string{"offer unanswered"}, "bad.json: line 1: date"},
 		{"nothing", nil, 2, nil, "no survey given"},
 		{"not there", []string{filepath.Join(dir, "none")}, 2, nil, "none"},
