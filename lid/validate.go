@@ -85,7 +85,7 @@ func (l Lid) validateRecesses(faults *manway.InputErrors) {
 		}
 		taken += r.volume(float64(l.Thickness))
 	}
-	if len(l.Recesses) > 0 && len(*faults) == 0 && !(taken <= l.solid()/2) {
+	if len(*faults) == 0 && !(taken <= l.solid()/2) {
 		faults.Add("Recesses", manway.Volume(taken).String(), "at most half of the lid's "+manway.Volume(l.solid()).String())
 	}
 }

@@ -261,7 +261,7 @@ func (f *frame) lid(a Access, x, top float64) {
 	half, thick := float64(a.Lid.least())/2, float64(a.Lid.Thickness)
 	y := top - min(float64(a.Lid.LetIn), thick)
 	below := half
-	if a.Lid.Shape == lid.BevelledPlug && a.Lid.BottomDiameter > 0 {
+	if a.Lid.Shape == lid.BevelledPlug {
 		below = float64(a.Lid.BottomDiameter) / 2
 	}
 	f.d.Polygon([]svg.Point{at(x-below, y), at(x+below, y), at(x+half, y+thick), at(x-half, y+thick)}, svg.Style{Fill: svg.Concrete, Line: 2})

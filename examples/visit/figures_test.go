@@ -249,3 +249,18 @@ func TestMoneyAddsUp(t *testing.T) {
 		}
 	}
 }
+
+// Remedies are compared over 20 years at 3 % where the survey does not say.
+func TestYearsThatAreTaken(t *testing.T) {
+	s, book := read(t, "rusted-handle.json")
+	s.Money.Years, s.Money.Rate = 0, ""
+	v, _ := page(t, s, book)
+	if h := v.Options.Accesses[0].Comparison.Horizon; !v.Options.Accesses[0].Compared || h.Years != 20 || h.Rate != 0.03 || h.Currency != "USD" {
+		t.Errorf("compared over %+v", h)
+	}
+	s.Money.Years, s.Money.Rate = 7, "0.05"
+	v, _ = page(t, s, book)
+	if h := v.Options.Accesses[0].Comparison.Horizon; h.Years != 7 || h.Rate != 0.05 {
+		t.Errorf("compared over %+v", h)
+	}
+}

@@ -85,7 +85,7 @@ func (v *Visit) condition(a Access, r AccessAnswer) riser.Condition {
 			c.CoverDrops = manway.Yes
 		}
 	}
-	c.RoofSeen = v.Roof.Governs >= 0 || len(v.Roof.Loadings) > 0
+	c.RoofSeen = len(v.Roof.Loadings) > 0
 	c.RoofStrength = worst(v.personOnRoof())
 	return c
 }

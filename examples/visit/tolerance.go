@@ -189,7 +189,7 @@ func (f *Spread) take(followed []Said, shifts [][2]map[string]float64) {
 // it; again says whether.
 func (v *Visit) again(s Survey, prices cost.Book, path string) (other Visit, roof bool, err error) {
 	if other, err = v.of(s); err != nil {
-		return other, false, err
+		return other, roof, err
 	}
 	other.Roof, other.RoofTried, other.Accesses = v.Roof, v.RoofTried, slices.Clone(v.Accesses)
 	only, one := accessOf(path)
@@ -198,20 +198,20 @@ func (v *Visit) again(s Survey, prices cost.Book, path string) (other Visit, roo
 			continue
 		}
 		if other.Accesses[i], err = other.access(a); err != nil {
-			return other, false, err
+			return other, roof, err
 		}
 	}
 	if roof, err = v.movesRoof(&other); err != nil {
-		return other, false, err
+		return other, roof, err
 	}
 	if roof {
 		if err := other.roofUnderPerson(); err != nil {
-			return other, false, err
+			return other, roof, err
 		}
 	}
 	for _, step := range []func() error{other.float, other.pump, other.judge, func() error { return other.estimates(prices) }} {
 		if err := step(); err != nil {
-			return other, false, err
+			return other, roof, err
 		}
 	}
 	return other, roof, nil
