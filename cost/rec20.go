@@ -27,19 +27,19 @@ type unitRow struct {
 	code    Unit
 	name    string
 	measure measure
-	si      float64 // exact where the definition is
+	si      float64 // exact where the definition is; of no count
 }
 
 // unitRows are the codes an estimate of this trade uses, from Rec 20 Rev. 17.
 var unitRows = [...]unitRow{
-	{"EA", "each", countOf, 1},
-	{"H87", "piece", countOf, 1},
-	{"C62", "one", countOf, 1},
-	{"SET", "set", countOf, 1},
-	{"LS", "lump sum", countOf, 1},
-	{"E51", "job", countOf, 1},
-	{"E54", "trip", countOf, 1},
-	{"NL", "load", countOf, 1},
+	{code: "EA", name: "each"},
+	{code: "H87", name: "piece"},
+	{code: "C62", name: "one"},
+	{code: "SET", name: "set"},
+	{code: "LS", name: "lump sum"},
+	{code: "E51", name: "job"},
+	{code: "E54", name: "trip"},
+	{code: "NL", name: "load"},
 	{"FOT", "foot", lengthOf, float64(manway.Foot)},
 	{"LF", "linear foot", lengthOf, float64(manway.Foot)},
 	{"INH", "inch", lengthOf, float64(manway.Inch)},
@@ -61,7 +61,7 @@ var unitRows = [...]unitRow{
 	{"STN", "short ton (US)", massOf, 907.18474},
 	{"KGM", "kilogram", massOf, 1},
 	{"TNE", "tonne", massOf, 1000},
-	{"LH", "labour hour", countOf, 1},
+	{code: "LH", name: "labour hour"},
 	{"MIN", "minute", timeOf, 60},
 	{"HUR", "hour", timeOf, 3600},
 	{"DAY", "day", timeOf, 86400},
@@ -125,6 +125,9 @@ func (u Unit) Per(v Unit) (float64, error) {
 	}
 	if err := faults.Err(); err != nil {
 		return 0, err
+	}
+	if u == v {
+		return 1, nil
 	}
 	per := a.si / b.si
 	if whole := math.Round(per); math.Abs(per-whole) <= 1e-12*per { // 27, not 27.000000000000004

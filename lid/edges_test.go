@@ -97,3 +97,13 @@ func TestEndsOfTheFrequencyTable(t *testing.T) {
 		}
 	}
 }
+
+// A five is rounded up as the printed tables do, where the nearest binary number is
+// a hair below it too.
+func TestTwoDecimals(t *testing.T) {
+	for m, want := range map[float64]float64{0.285: 0.29, 0.575: 0.58, 1.005: 1.01, 0.284: 0.28, 0.2849: 0.28, 0.5: 0.5, 0: 0, 1: 1, 0.995: 1} {
+		if got := twoDecimals(m); got != want {
+			t.Errorf("%v is printed as %v, want %v", m, got, want)
+		}
+	}
+}

@@ -167,6 +167,15 @@ func TestWhatGovernsALid(t *testing.T) {
 	}
 }
 
+// Where the steel is not known nothing is shown, and no check governs.
+func TestNothingGovernsUnknownSteel(t *testing.T) {
+	for name, l := range map[string]Lid{"disc": disc24(), "slab": lids["slab"]} {
+		if s := strengthOf(t, l, StrengthCase{Seat: onTop()}); s.Governs != -1 || s.Checks[0].Status != manway.Pass || s.Known {
+			t.Errorf("%s: %d governs of %+v", name, s.Governs, s.Checks)
+		}
+	}
+}
+
 // Property (bounded): where the long sides bear nothing nobody bends the lid more
 // from another place across it than from its side, in the middle of its length.
 func TestPersonStandsAtTheWorstPlace(t *testing.T) {
