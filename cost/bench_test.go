@@ -117,16 +117,16 @@ func BenchmarkCompare(b *testing.B) {
 	}
 }
 
-func BenchmarkDiscountFactors(b *testing.B) {
+func BenchmarkRateFactors(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := DiscountFactors(0.03, 20); err != nil {
+		if _, err := Rate(0.03).Factors(20); err != nil {
 			b.Fatal(err)
 		}
 	}
 }
 
-// The floor under BenchmarkDiscountFactors: one power.
+// The floor under BenchmarkRateFactors: one power.
 func BenchmarkBarePower(b *testing.B) {
 	x, sum := 1.03, 0.0
 	for b.Loop() {

@@ -1,10 +1,6 @@
 package cost
 
-import (
-	"strconv"
-
-	"manway.example/manway"
-)
+import "manway.example/manway"
 
 // Bulk is what loose material weighs as it is hauled.
 type Bulk struct {
@@ -29,18 +25,16 @@ var bulks = [...]Bulk{
 // Bulks is the published weight of each material.
 func Bulks() []Bulk { return append([]Bulk(nil), bulks[:]...) }
 
-// HaulWeight is the weight of a loose volume of a material of [Bulks], for
-// haulage that is charged by weight. Volumes up to 1e6 m3.
+// Haul is the weight of a loose volume up to 1e6 m3, for haulage that is charged by
+// weight.
 //
 // Source: the weights of a Californian authority for reports of waste.
-func HaulWeight(material string, loose manway.Volume) (manway.Mass, error) {
+func (b Bulk) Haul(loose manway.Volume) (manway.Mass, error) {
 	var faults manway.InputErrors
+	manway.Within(&faults, "Weight", b.Weight, 1*manway.PoundPerCubicFoot, 1000*manway.PoundPerCubicFoot)
 	manway.Within(&faults, "Loose", loose, 0, 1e6*manway.CubicMetre)
-	for _, b := range bulks {
-		if b.Name == material {
-			return loose.Times(b.Weight), faults.Err()
-		}
+	if err := faults.Err(); err != nil {
+		return 0, err
 	}
-	faults.Add("Material", strconv.Quote(clip(material)), "a material of the table of bulk weights")
-	return 0, faults
+	return loose.Times(b.Weight), nil
 }

@@ -225,13 +225,13 @@ two,,XX,x,USD,2026-01-01,
 // Property (inverse): a margin is the margin of its markup.
 func TestMarkupAndMargin(t *testing.T) {
 	for m := int64(0); m <= 500; m += 7 {
-		margin := must(cost.MarginOf(usd(m)))(t)
-		back := must(cost.MarkupOf(margin))(t)
+		margin := must(cost.Markup.AsMargin(usd(m)))(t)
+		back := must(cost.Margin.AsMarkup(margin))(t)
 		if back.Sub(usd(m)).Abs().GreaterThan(decimal.New(1, -8)) {
 			t.Errorf("markup %d is margin %s is markup %s", m, margin, back)
 		}
 	}
-	if _, err := cost.MarkupOf(usd(100)); err == nil {
+	if _, err := cost.Margin.AsMarkup(usd(100)); err == nil {
 		t.Error("a margin of 100 % was taken")
 	}
 }

@@ -9,15 +9,15 @@ import (
 )
 
 // HB 135: 15 years at 3 %, prices rising 2 %.
-func ExampleEscalatingSeries() {
-	v, err := cost.EscalatingSeries{Discount: 3 * cost.Percent, Escalation: 2 * cost.Percent, Years: 15}.PresentFactor()
+func ExampleRate_Escalating() {
+	v, err := (3 * cost.Percent).Escalating(2*cost.Percent, 15)
 	fmt.Printf("%.2f %v\n", v, err)
 	// Output: 13.89 <nil>
 }
 
 // 1,200 a year for ever at 6 %, first paid after four years.
-func ExamplePerpetuity() {
-	v, err := cost.Perpetuity(6*cost.Percent, 4)
+func ExampleRate_Perpetuity() {
+	v, err := (6 * cost.Percent).Perpetuity(4)
 	fmt.Printf("%.2f %v\n", 1200*v, err)
 	// Output: 16792.39 <nil>
 }
@@ -101,9 +101,9 @@ func ExampleSumOf() {
 }
 
 // A markup of 25 % is a margin of 20 %, and back.
-func ExampleMarginOf() {
-	margin, _ := cost.MarginOf(decimal.NewFromInt(25))
-	markup, err := cost.MarkupOf(margin)
+func ExampleProfit_AsMargin() {
+	margin, _ := cost.Markup.AsMargin(decimal.NewFromInt(25))
+	markup, err := cost.Margin.AsMarkup(margin)
 	fmt.Println(margin, markup, err)
 	// Output: 20 25 <nil>
 }
@@ -146,8 +146,9 @@ func ExamplePatchOrReplace_Lives() {
 	// repeated it must last 2.5 years, put off the other 4.3
 }
 
-func ExampleManDays() {
-	days, err := cost.ManDays(36)
+// 36 labour hours are four and a half man-days.
+func ExampleCrew_Days_manDays() {
+	days, err := cost.Crew{People: 1, Availability: 1, Hours: 8}.Days(36)
 	fmt.Println(days, err)
 	// Output: 4.5 <nil>
 }

@@ -47,7 +47,7 @@ func ExampleTask() {
 }
 
 func ExampleCrew() {
-	days, err := cost.Crew{People: 4, Availability: 0.80, Hours: 9}.Days(10)
+	days, err := cost.Crew{People: 4, Availability: 0.80, Hours: 9}.Days(80)
 	fmt.Printf("%.4f %v\n", days, err)
 	// Output: 2.7778 <nil>
 }
@@ -95,10 +95,11 @@ func ExampleUnitWeights() {
 	// Output: 29.87 % swell, load factor 0.77, 20 % shrinkage <nil>
 }
 
-func ExampleHaulWeight() {
-	m, err := cost.HaulWeight("earth, loose and dry", manway.CubicYard)
-	fmt.Printf("%.0f lb %v\n", m.In(manway.Pound), err)
-	// Output: 2100 lb <nil>
+func ExampleBulk_Haul() {
+	b := cost.Bulks()[0]
+	m, err := b.Haul(manway.CubicYard)
+	fmt.Printf("%s: %.0f lb %v\n", b.Name, m.In(manway.Pound), err)
+	// Output: earth, loose and dry: 2100 lb <nil>
 }
 
 // No. 4 bars at 12 in both ways in a slab of 83 by 100 ft.

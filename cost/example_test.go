@@ -93,8 +93,8 @@ func ExamplePatchOrReplace() {
 }
 
 // The uniform present value factor of 15 years at 3 %.
-func ExampleDiscountFactors() {
-	f, err := cost.DiscountFactors(3*cost.Percent, 15)
+func ExampleRate_Factors() {
+	f, err := (3 * cost.Percent).Factors(15)
 	fmt.Printf("%.3f %.2f %v\n", f.SinglePresent, f.SeriesPresent, err)
 	// Output: 0.642 11.94 <nil>
 }
@@ -109,8 +109,8 @@ func ExampleReadPriceBook() {
 }
 
 // Five cents by 30 and 70 are two and three.
-func ExampleShares() {
-	list, err := cost.Shares(decimal.New(5, -2), "USD", []decimal.Decimal{decimal.NewFromInt(30), decimal.NewFromInt(70)})
+func ExampleCurrency_Shares() {
+	list, err := cost.Currency("USD").Shares(decimal.New(5, -2), []decimal.Decimal{decimal.NewFromInt(30), decimal.NewFromInt(70)})
 	fmt.Println(list, err)
 	// Output: [0.02 0.03] <nil>
 }

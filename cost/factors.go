@@ -74,26 +74,26 @@ type Factors struct {
 	GradientPresent float64 // (P/G) = (A/G)(P/A); the first step of the gradient falls in year 2
 }
 
-// DiscountFactors are the factors of rate i, -50 % to 1000 %, and n years, 1 to
+// Factors are the discount factors of the rate, -50 % to 1000 %, and n years, 1 to
 // 200. A/P = A/F + i holds.
 //
 // Source: NIST Handbook 135, section 5 and its annual supplement; textbook tables.
-func DiscountFactors(i Rate, n int) (Factors, error) {
+func (r Rate) Factors(n int) (Factors, error) {
 	var faults manway.InputErrors
-	checkRate(&faults, "Rate", i)
+	checkRate(&faults, "Rate", r)
 	manway.Within(&faults, "Years", n, 1, mostYears)
 	if err := faults.Err(); err != nil {
 		return Factors{}, err
 	}
 	f := Factors{
-		SinglePresent:  present(i, float64(n)),
-		SingleCompound: 1 / present(i, float64(n)),
-		SeriesPresent:  seriesPresent(i, float64(n)),
+		SinglePresent:  present(r, float64(n)),
+		SingleCompound: 1 / present(r, float64(n)),
+		SeriesPresent:  seriesPresent(r, float64(n)),
 	}
 	f.SeriesCompound = f.SeriesPresent * f.SingleCompound
 	f.CapitalRecovery = 1 / f.SeriesPresent
 	f.SinkingFund = 1 / f.SeriesCompound
-	f.GradientAnnual = gradientAnnual(i, n)
+	f.GradientAnnual = gradientAnnual(r, n)
 	f.GradientPresent = f.GradientAnnual * f.SeriesPresent
 	return f, nil
 }
@@ -126,29 +126,24 @@ func gradientAnnual(i Rate, n int) float64 {
 	return sum / seriesPresent(i, float64(n))
 }
 
-// EscalatingSeries is a yearly payment of 1 today's money that rises by
-// Escalation a year, the first rise falling in year 1.
-type EscalatingSeries struct {
-	Discount, Escalation Rate
-	Years                int
-}
-
-// PresentFactor is the present value of the series, the UPV* of HB 135:
+// Escalating is the present worth at rate d = r of a yearly payment of 1 today's money
+// that rises by e a year, the first rise falling in year 1, over 0 to 200 years:
+// the UPV* of HB 135,
 //
 //	UPV* = (1+e)/(d-e) (1 - ((1+e)/(1+d))^n), at d = e: n
 //
 // Source: NIST Handbook 135, modified uniform present value.
-func (s EscalatingSeries) PresentFactor() (float64, error) {
+func (r Rate) Escalating(e Rate, years int) (float64, error) {
 	var faults manway.InputErrors
-	checkRate(&faults, "Discount", s.Discount)
-	checkRate(&faults, "Escalation", s.Escalation)
-	manway.Within(&faults, "Years", s.Years, 0, mostYears)
+	checkRate(&faults, "Rate", r)
+	checkRate(&faults, "Escalation", e)
+	manway.Within(&faults, "Years", years, 0, mostYears)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
-	v := escalatingPresent(s.Discount, s.Escalation, float64(s.Years))
+	v := escalatingPresent(r, e, float64(years))
 	if math.IsInf(v, 0) {
-		return 0, manway.InputErrors{{Field: "Escalation", Value: s.Escalation.String(), Want: "a rate at which the series stays finite"}}
+		return 0, manway.InputErrors{{Field: "Escalation", Value: e.String(), Want: "a rate at which the series stays finite"}}
 	}
 	return v, nil
 }
@@ -169,15 +164,15 @@ func (r Rate) Nominal(inflation Rate) Rate { return r + inflation + r*inflation 
 // Real is the reverse of Nominal.
 func (r Rate) Real(inflation Rate) Rate { return (r - inflation) / (1 + inflation) }
 
-// Perpetuity is the present worth of 1 a year for ever, first paid after the
-// given years, 1 for an ordinary series: 1/i, one year before its first payment.
+// Perpetuity is the present worth of 1 a year for ever, first paid after
+// the given years, 1 for an ordinary series: 1/i, one year before its first payment.
 // The rate is above 0, at most 1000 %. Source: capitalized cost of textbooks.
-func Perpetuity(i Rate, firstYear int) (float64, error) {
+func (r Rate) Perpetuity(firstYear int) (float64, error) {
 	var faults manway.InputErrors
-	manway.Within(&faults, "Rate", i, 1e-6, mostRate)
+	manway.Within(&faults, "Rate", r, 1e-6, mostRate)
 	manway.Within(&faults, "FirstYear", firstYear, 0, mostYears)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
-	return present(i, float64(firstYear-1)) / float64(i), nil
+	return present(r, float64(firstYear-1)) / float64(r), nil
 }

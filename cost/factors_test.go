@@ -16,7 +16,7 @@ func close12(a, b float64) bool {
 func TestFactorIdentities(t *testing.T) {
 	for _, i := range []cost.Rate{-0.3, -0.01, -1e-9, 0, 1e-12, 1e-7, 9.9e-5, 1e-4, 0.03, 0.1, 0.35, 2, 10} {
 		for _, n := range []int{1, 2, 7, 40, 200} {
-			f := must(cost.DiscountFactors(i, n))(t)
+			f := must(i.Factors(n))(t)
 			for name, pair := range map[string][2]float64{
 				"A/P = A/F + i":    {f.CapitalRecovery, f.SinkingFund + float64(i)},
 				"P/F F/P = 1":      {f.SinglePresent * f.SingleCompound, 1},
@@ -44,11 +44,11 @@ func TestFactorIdentities(t *testing.T) {
 // Property (continuous): at rate 0 the factors are counts, and nothing jumps on the
 // way there.
 func TestFactorsAtZero(t *testing.T) {
-	f := must(cost.DiscountFactors(0, 20))(t)
+	f := must(cost.Rate(0).Factors(20))(t)
 	if f.SeriesPresent != 20 || f.CapitalRecovery != 0.05 || f.SinkingFund != 0.05 || f.GradientAnnual != 9.5 || f.SinglePresent != 1 {
 		t.Errorf("%+v", f)
 	}
-	near := must(cost.DiscountFactors(1e-13, 20))(t)
+	near := must(cost.Rate(1e-13).Factors(20))(t)
 	if !(math.Abs(near.SeriesPresent-20) <= 1e-10) || !(math.Abs(near.GradientAnnual-9.5) <= 1e-10) {
 		t.Errorf("beside 0: %+v", near)
 	}
@@ -56,16 +56,19 @@ func TestFactorsAtZero(t *testing.T) {
 
 // Property (two ways): UPV* is the plain series at d = e, and the sum it stands for elsewhere.
 func TestEscalatingSeries(t *testing.T) {
-	for _, c := range []cost.EscalatingSeries{{0.03, 0.03, 15}, {0.03, 0.02, 15}, {0, 0.02, 5}, {0.1, -0.05, 30}, {0.02, 0.08, 50}} {
+	for _, c := range []struct {
+		d, e  cost.Rate
+		years int
+	}{{0.03, 0.03, 15}, {0.03, 0.02, 15}, {0, 0.02, 5}, {0.1, -0.05, 30}, {0.02, 0.08, 50}} {
 		want := 0.0
-		for k := c.Years; k >= 1; k-- {
-			want += math.Pow((1+float64(c.Escalation))/(1+float64(c.Discount)), float64(k))
+		for k := c.years; k >= 1; k-- {
+			want += math.Pow((1+float64(c.e))/(1+float64(c.d)), float64(k))
 		}
-		if got := must(c.PresentFactor())(t); !(math.Abs(got-want) <= 1e-11*want) {
+		if got := must(c.d.Escalating(c.e, c.years))(t); !(math.Abs(got-want) <= 1e-11*want) {
 			t.Errorf("%+v: %v, sum %v", c, got, want)
 		}
 	}
-	if got := must(cost.EscalatingSeries{Discount: 0.03, Escalation: 0.03, Years: 15}.PresentFactor())(t); got != 15 {
+	if got := must(cost.Rate(0.03).Escalating(0.03, 15))(t); got != 15 {
 		t.Errorf("at d = e: %v, want 15", got)
 	}
 }
@@ -82,8 +85,8 @@ func TestRealAndNominalRates(t *testing.T) {
 
 // Property (converges): a longer and longer series comes to the perpetuity.
 func TestPerpetuity(t *testing.T) {
-	p := must(cost.Perpetuity(0.06, 1))(t)
-	long := must(cost.DiscountFactors(0.06, 200))(t).SeriesPresent
+	p := must(cost.Rate(0.06).Perpetuity(1))(t)
+	long := must(cost.Rate(0.06).Factors(200))(t).SeriesPresent
 	if !close12(p, 1/0.06) || p < long || p-long > 0.001 {
 		t.Errorf("for ever %v, 200 years %v", p, long)
 	}

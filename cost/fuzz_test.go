@@ -46,16 +46,15 @@ func FuzzFactors(f *testing.F) {
 	f.Add(1e-300, -1e-16, 17) // beside 0
 	f.Add(math.NaN(), math.Inf(1), -1)
 	f.Fuzz(func(t *testing.T, rate, escalation float64, years int) {
-		if v, err := cost.DiscountFactors(cost.Rate(rate), years); err == nil {
+		if v, err := cost.Rate(rate).Factors(years); err == nil {
 			for _, x := range []float64{v.SinglePresent, v.SingleCompound, v.SeriesPresent, v.SeriesCompound, v.CapitalRecovery, v.SinkingFund, v.GradientAnnual, v.GradientPresent} {
 				if !(x >= 0) || math.IsInf(x, 0) {
 					t.Errorf("rate %v, %d years: %+v", rate, years, v)
 				}
 			}
 		}
-		s := cost.EscalatingSeries{Discount: cost.Rate(rate), Escalation: cost.Rate(escalation), Years: years}
-		if v, err := s.PresentFactor(); err == nil && (!(v >= 0) || math.IsInf(v, 0)) {
-			t.Errorf("%+v: %v", s, v)
+		if v, err := cost.Rate(rate).Escalating(cost.Rate(escalation), years); err == nil && (!(v >= 0) || math.IsInf(v, 0)) {
+			t.Errorf("rate %v, escalation %v, %d years: %v", rate, escalation, years, v)
 		}
 	})
 }

@@ -30,8 +30,8 @@ func abused(t testing.TB) hostile.Room {
 	read := func(text string) (cost.Book, error) { return cost.ReadPriceBook(strings.NewReader(text)) }
 	return hostile.Room{
 		Funcs: []any{
-			cost.Bulks, cost.HaulWeight, cost.Swells, cost.Compare, cost.MixVolume, cost.DiscountFactors, cost.Perpetuity, cost.Productivities, cost.ManDays, cost.SameLife,
-			read, cost.WayOf, cost.MoneyText, cost.SumOf, cost.Shares, cost.BarWeight, cost.Supplies, cost.Takeoff, cost.Merge, cost.MarkupOf, cost.MarginOf, cost.Basis,
+			cost.Bulks, cost.Swells, cost.Compare, cost.MixVolume, cost.Productivities, cost.SameLife,
+			read, cost.SumOf, cost.BarWeight, cost.Supplies, cost.Takeoff, cost.Merge, cost.Basis,
 		},
 		Sealed: []any{cost.Book{}, cost.Estimate{}, cost.Comparison{}, cost.Outlook{}, cost.Spread{}},
 		Apart:  map[string]string{"ReadPriceBook": "as read, from a text"},
@@ -41,7 +41,7 @@ func abused(t testing.TB) hostile.Room {
 			book, job, estimate, compared, spread, lines[0], lines[1], choices(), choices()[0], choices()[1], choices()[2], choices()[3], horizon, usd(450), usd(12), decimal.RequireFromString("6.5"),
 			cost.PatchOrReplace{Patch: usd(450), Replace: usd(2400), ReplaceLife: 20, Rate: 0.05}, cost.UnitWeights{Bank: 1900, Loose: 1500, Compacted: 2000},
 			cost.Haul{Bank: 4, SwellPercent: 25, Truck: 5}, cost.SlopedPit{BottomWidth: 1, BottomLength: 2, TopWidth: 3, TopLength: 4, Depth: 2}, cost.Placed{Volume: 0.3, WastePercent: 10, Pack: 0.017},
-			cost.GroutMix{Cement: 42, SpecificGravity: 3.15, Water: 0.02}, cost.Rate(0.05), cost.EscalatingSeries{Discount: 0.05, Escalation: 0.02, Years: 10},
+			cost.GroutMix{Cement: 42, SpecificGravity: 3.15, Water: 0.02}, cost.Rate(0.05), cost.Margin, cost.Bulks()[0],
 			cost.Task{Name: "dig-hand", Quantity: 3, Unit: "FTQ", Crew: 2}, cost.Crew{People: 2, Availability: 0.8, Hours: 8},
 			cost.Neglect{Visit: usd(350), Every: 3, Repair: usd(9000), LastsKept: cost.SameLife(30), LastsLeft: cost.SameLife(12)},
 			cost.WaitingCost{Now: usd(2000), Years: 3, Escalation: 0.03, Damage: usd(500), Meanwhile: usd(20), Rate: 0.05}, cost.Project{-1000, 300, 400, 500}, cost.Defender{Now: 2000, Yearly: []float64{300, 400, 600}, Rate: 0.05},
@@ -53,8 +53,8 @@ func abused(t testing.TB) hostile.Room {
 			cost.BookErrors{{Line: 3, InputError: manway.InputError{Field: "price", Value: "x", Want: "a price"}}}, cost.HalfUp, cost.Nominal, cost.Usual,
 		},
 		Calls: [][]any{
-			{read, cost.BookHeader + "\nconcrete,bagged mix,FTQ,9.50,USD,2026-01-01,invented\n"}, {cost.HaulWeight, cost.Bulks()[0].Name, 3 * manway.CubicMetre},
-			{cost.Shares, usd(100), cost.Currency("USD"), []decimal.Decimal{usd(1), usd(2), usd(4)}}, {cost.MarkupOf, usd(30)}, {cost.MarginOf, usd(30)}, {cost.Unit.Per, cost.Unit("FTQ"), cost.Unit("YDQ")},
+			{read, cost.BookHeader + "\nconcrete,bagged mix,FTQ,9.50,USD,2026-01-01,invented\n"}, {cost.Bulk.Haul, cost.Bulks()[0], 3 * manway.CubicMetre},
+			{cost.Currency.Shares, cost.Currency("USD"), usd(100), []decimal.Decimal{usd(1), usd(2), usd(4)}}, {cost.Profit.AsMarkup, cost.Margin, usd(30)}, {cost.Profit.AsMargin, cost.Markup, usd(30)}, {cost.Unit.Per, cost.Unit("FTQ"), cost.Unit("YDQ")},
 			{cost.Estimate.Simulate, estimate, cost.Simulation{Draws: 1000, Seed: 1}},
 		},
 	}

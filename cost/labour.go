@@ -121,34 +121,27 @@ func (t Task) Line() (Line, error) {
 	return Line{Code: row.Task, Description: row.Name, Class: riser.Labour, Quantity: hours, Unit: "LH", Crew: t.Crew, From: from, Basis: [3]manway.Citation{row.Basis}}, nil
 }
 
-// Crew turns man-days of eight hours into days on site.
+// Crew turns labour hours into days on site.
 type Crew struct {
 	People       int
 	Availability float64 // part of the time at the work, 0.1 to 1; 0.75 to 0.85 in the field
-	Hours        float64 // of a working day, 1 to 16; 9 hours are 1.125 man-days
+	Hours        float64 // of a working day, 1 to 16; 8 are a man-day
 }
 
 // Days is how long the crew takes:
 //
-//	days = man-days / people / availability / (hours / 8)
+//	days = labour hours / people / availability / hours of a day
 //
-// Source: NAVFAC P-405, duration of an activity.
-func (c Crew) Days(manDays float64) (float64, error) {
+// One man at all 8 hours of the day takes the man-days. Hours up to 1e9. Source:
+// NAVFAC P-405, duration of an activity.
+func (c Crew) Days(labourHours float64) (float64, error) {
 	var faults manway.InputErrors
-	checkFloat(&faults, "ManDays", manDays, 0, 1e9)
+	checkFloat(&faults, "LabourHours", labourHours, 0, 1e9)
 	manway.Within(&faults, "Crew.People", c.People, 1, 1000)
 	checkFloat(&faults, "Crew.Availability", c.Availability, 0.1, 1)
 	checkFloat(&faults, "Crew.Hours", c.Hours, 1, 16)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
-	return manDays / float64(c.People) / c.Availability / (c.Hours / 8), nil
-}
-
-// ManDays is labour hours, up to 1e9, in man-days of eight hours. Source:
-// NAVFAC P-405.
-func ManDays(labourHours float64) (float64, error) {
-	var faults manway.InputErrors
-	checkFloat(&faults, "LabourHours", labourHours, 0, 1e9)
-	return labourHours / 8, faults.Err()
+	return labourHours / float64(c.People) / c.Availability / c.Hours, nil
 }

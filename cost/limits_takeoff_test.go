@@ -47,12 +47,11 @@ func TestLimitsOfQuantities(t *testing.T) {
 	limit.Check(t, cost.GroutMix{Cement: 40, SpecificGravity: 3.15, Water: 0.02}, func(g cost.GroutMix) error { return second(g.Volume()) },
 		limit.Between("Cement", 0, 1e6*manway.Pound), limit.Between("SpecificGravity", 1.0, 5), limit.Between("Water", 0, 1e5*manway.Gallon))
 	type haul struct {
-		Material string
-		Loose    manway.Volume
+		cost.Bulk
+		Loose manway.Volume
 	}
-	h := haul{cost.Bulks()[0].Name, manway.CubicYard}
-	limit.Check(t, h, func(x haul) error { return second(cost.HaulWeight(x.Material, x.Loose)) }, limit.Between("Loose", 0, 1e6*manway.CubicMetre))
-	limit.Refuses(t, h, func(x haul) error { return second(cost.HaulWeight(x.Material, x.Loose)) }, "Material", func(x *haul) { x.Material = "air" })
+	limit.Check(t, haul{cost.Bulks()[0], manway.CubicYard}, func(x haul) error { return second(x.Haul(x.Loose)) },
+		limit.Between("Weight", 1*manway.PoundPerCubicFoot, 1000*manway.PoundPerCubicFoot), limit.Between("Loose", 0, 1e6*manway.CubicMetre))
 }
 
 func TestLimitsOfLabour(t *testing.T) {
@@ -61,12 +60,11 @@ func TestLimitsOfLabour(t *testing.T) {
 	limit.Refuses(t, task, func(x cost.Task) error { return second(x.Line()) }, "Name", func(x *cost.Task) { x.Name = "rest" })
 	limit.Refuses(t, task, func(x cost.Task) error { return second(x.Line()) }, "Unit", func(x *cost.Task) { x.Unit = "CY" })
 	type crew struct {
-		Crew    cost.Crew
-		ManDays float64
+		Crew        cost.Crew
+		LabourHours float64
 	}
-	limit.Check(t, crew{cost.Crew{People: 2, Availability: 0.8, Hours: 8}, 6}, func(x crew) error { return second(x.Crew.Days(x.ManDays)) },
-		limit.Between("ManDays", 0.0, 1e9), limit.Between("Crew.People", 1, 1000), limit.Between("Crew.Availability", 0.1, 1), limit.Between("Crew.Hours", 1.0, 16))
-	limit.Check(t, 80.0, func(h float64) error { return second(cost.ManDays(h)) }, limit.Between("LabourHours", 0.0, 1e9))
+	limit.Check(t, crew{cost.Crew{People: 2, Availability: 0.8, Hours: 8}, 6}, func(x crew) error { return second(x.Crew.Days(x.LabourHours)) },
+		limit.Between("LabourHours", 0.0, 1e9), limit.Between("Crew.People", 1, 1000), limit.Between("Crew.Availability", 0.1, 1), limit.Between("Crew.Hours", 1.0, 16))
 	limit.Refuses(t, cost.Unit("YDQ"), func(u cost.Unit) error { return second(u.Per("FTQ")) }, "To", func(u *cost.Unit) { *u = "FOT" })
 	limit.Refuses(t, cost.Currency("USD"), func(c cost.Currency) error { return second(c.MinorUnit()) }, "Currency", func(c *cost.Currency) { *c = "XAU" })
 }
@@ -208,8 +206,9 @@ func decs(list []float64) (out []decimal.Decimal) {
 }
 
 func TestLimitsOfMoney(t *testing.T) {
-	limit.Check(t, 25.0, func(v float64) error { return second(cost.MarginOf(dec(v))) }, limit.Between("MarkupPercent", 0.0, 1000))
-	limit.Check(t, 20.0, func(v float64) error { return second(cost.MarkupOf(dec(v))) }, limit.AtLeast("MarginPercent", 0.0), limit.Below("MarginPercent", 100.0))
+	limit.Check(t, 25.0, func(v float64) error { return second(cost.Markup.AsMargin(dec(v))) }, limit.Between("Percent", 0.0, 1000))
+	limit.Check(t, 20.0, func(v float64) error { return second(cost.Margin.AsMarkup(dec(v))) }, limit.AtLeast("Percent", 0.0), limit.Below("Percent", 100.0))
+	limit.Refuses(t, cost.Margin, func(p cost.Profit) error { return second(p.AsMarkup(dec(20))) }, "Profit", func(p *cost.Profit) { *p = cost.Margin + 1 })
 	type rounded struct {
 		Amount float64
 		Places int
@@ -221,9 +220,9 @@ func TestLimitsOfMoney(t *testing.T) {
 		Weights []float64
 	}
 	x := shares{10, []float64{1, 2}}
-	limit.Check(t, x, func(x shares) error { return second(cost.Shares(dec(x.Total), "USD", decs(x.Weights))) },
+	limit.Check(t, x, func(x shares) error { return second(cost.Currency("USD").Shares(dec(x.Total), decs(x.Weights))) },
 		limit.Between("Total", 0, mostMoney), limit.Between("Weights[0]", 0, mostMoney))
-	limit.Refuses(t, x, func(x shares) error { return second(cost.Shares(dec(x.Total), "USD", decs(x.Weights))) }, "Weights", func(x *shares) { x.Weights = []float64{0, 0} })
+	limit.Refuses(t, x, func(x shares) error { return second(cost.Currency("USD").Shares(dec(x.Total), decs(x.Weights))) }, "Weights", func(x *shares) { x.Weights = []float64{0, 0} })
 }
 
 // bookRefused reads a price book and gives its faults as those of any input.

@@ -20,15 +20,19 @@ func TestLimitsOfFactors(t *testing.T) {
 		Rate  cost.Rate
 		Years int
 	}
-	limit.Check(t, factors{0.03, 20}, func(x factors) error { _, err := cost.DiscountFactors(x.Rate, x.Years); return err },
+	limit.Check(t, factors{0.03, 20}, func(x factors) error { _, err := x.Rate.Factors(x.Years); return err },
 		limit.Between("Rate", cost.Rate(-0.5), 10), limit.Between("Years", 1, 200))
-	limit.Check(t, cost.EscalatingSeries{Discount: 0.03, Escalation: 0.01, Years: 20}, func(s cost.EscalatingSeries) error { _, err := s.PresentFactor(); return err },
-		limit.Between("Discount", cost.Rate(-0.5), 10), limit.Between("Escalation", cost.Rate(-0.5), 10), limit.Between("Years", 0, 200))
+	type series struct {
+		Rate, Escalation cost.Rate
+		Years            int
+	}
+	limit.Check(t, series{0.03, 0.01, 20}, func(x series) error { return second(x.Rate.Escalating(x.Escalation, x.Years)) },
+		limit.Between("Rate", cost.Rate(-0.5), 10), limit.Between("Escalation", cost.Rate(-0.5), 10), limit.Between("Years", 0, 200))
 	type perpetuity struct {
 		Rate      cost.Rate
 		FirstYear int
 	}
-	limit.Check(t, perpetuity{0.03, 1}, func(x perpetuity) error { _, err := cost.Perpetuity(x.Rate, x.FirstYear); return err },
+	limit.Check(t, perpetuity{0.03, 1}, func(x perpetuity) error { _, err := x.Rate.Perpetuity(x.FirstYear); return err },
 		limit.Between("Rate", cost.Rate(1e-6), 10), limit.Between("FirstYear", 0, 200))
 }
 

@@ -56,13 +56,13 @@ func TestSteelWeighs(t *testing.T) {
 }
 
 // Property (scaling): twice the people take half the days, and a crew of one at all
-// hours takes the man-days themselves. Property (inverse): eight hours a man-day.
+// hours takes a day for eight hours.
 func TestCrewDays(t *testing.T) {
 	c := cost.Crew{People: 2, Availability: 0.8, Hours: 9}
 	days := must(c.Days(12))(t)
 	c.People = 4
 	same(t, "four people", must(c.Days(12))(t), days/2)
-	same(t, "one at all hours", must(cost.Crew{People: 1, Availability: 1, Hours: 8}.Days(must(cost.ManDays(96))(t)))(t), 12)
+	same(t, "one at all hours", must(cost.Crew{People: 1, Availability: 1, Hours: 8}.Days(96))(t), 12)
 	task := cost.Task{Name: "dig-hand", Quantity: 5, Unit: "YDQ", Crew: 2}
 	one := must(task.Line())(t)
 	task.Crew = 4
@@ -111,7 +111,7 @@ func TestOrderedIsEnough(t *testing.T) {
 // volume swells and comes back by the load factor.
 func TestSoilGoesAndComes(t *testing.T) {
 	for _, b := range cost.Bulks() {
-		one, two := must(cost.HaulWeight(b.Name, manway.CubicYard))(t), must(cost.HaulWeight(b.Name, 2*manway.CubicYard))(t)
+		one, two := must(b.Haul(manway.CubicYard))(t), must(b.Haul(2*manway.CubicYard))(t)
 		same(t, b.Name, float64(two), float64(2*one))
 	}
 	c := must(cost.UnitWeights{Bank: 1900, Loose: 1500, Compacted: 2050}.Conversion())(t)

@@ -48,9 +48,9 @@ type Quote struct {
 	Cautions   manway.Cautions
 }
 
-// WayOf puts together what an owner is told of a remedy, from its estimate and,
-// where they were made, the range of its price and its course over the years.
-func WayOf(r riser.Remedy, e Estimate, s *Spread, o *Outlook) Way {
+// Way puts together what an owner is told of a remedy, from its estimate and, where
+// they were made, the range of its price and its course over the years.
+func (e Estimate) Way(r riser.Remedy, s *Spread, o *Outlook) Way {
 	w := Way{
 		Title: r.Title, Cures: words(r.Cures), Delays: words(r.Delays), Leaves: words(r.Leaves),
 		Price: e.Total, Missing: e.Missing, Changes: e.Changes,
@@ -192,11 +192,11 @@ func (q Quote) paid(marks []Mark) string {
 	return strings.Join(parts, ", ")
 }
 
-func (q Quote) money(d decimal.Decimal) string { return MoneyText(d, q.Currency) }
+func (q Quote) money(d decimal.Decimal) string { return q.Currency.Text(d) }
 
-// MoneyText is an amount for people: 1,250.00 USD, with the decimal places of
+// Text is an amount for people: 1,250.00 USD, with the decimal places of
 // the currency.
-func MoneyText(d decimal.Decimal, c Currency) string {
+func (c Currency) Text(d decimal.Decimal) string {
 	places, err := c.MinorUnit()
 	if err != nil {
 		places = 2

@@ -13,7 +13,7 @@ import (
 )
 
 // A remedy keeps what it cures, leaves and needs on its way to the owner.
-func TestWayOf(t *testing.T) {
+func TestWay(t *testing.T) {
 	job := mixed(t)
 	job.Lines[1].Quantities = cost.Range{Low: 5, Likely: 7.233, High: 12}
 	e := must(job.Estimate())(t)
@@ -24,7 +24,7 @@ func TestWayOf(t *testing.T) {
 		Life:     riser.Life{Low: 10 * manway.Year, Usual: 20 * manway.Year, High: 30 * manway.Year},
 		NeedsDig: true, Permit: "local authority", Cautions: manway.TrenchCollapse,
 	}
-	w := cost.WayOf(r, e, &s, &c.Options[0])
+	w := e.Way(r, &s, &c.Options[0])
 	if w.Life != (cost.Lives{Good: 30, Usual: 20, Bad: 10}) || !w.Price.Equal(e.Total) || !w.Low.Valid || len(w.Paid) != 3 || len(w.Needs()) != 2 || !w.Cautions.Has(manway.TrenchCollapse|manway.EstimateOnly) {
 		t.Errorf("%+v", w)
 	}
@@ -41,13 +41,13 @@ func TestWayOf(t *testing.T) {
 	}
 }
 
-func TestMoneyText(t *testing.T) {
+func TestCurrencyText(t *testing.T) {
 	for _, c := range []struct {
 		amount   string
 		currency cost.Currency
 		want     string
 	}{{"1234567.5", "USD", "1,234,567.50 USD"}, {"-1234.5", "USD", "-1,234.50 USD"}, {"-123", "JPY", "-123 JPY"}, {"999", "KWD", "999.000 KWD"}, {"1000", "JPY", "1,000 JPY"}, {"0", "USD", "0.00 USD"}} {
-		if got := cost.MoneyText(amount(c.amount), c.currency); got != c.want {
+		if got := c.currency.Text(amount(c.amount)); got != c.want {
 			t.Errorf("%s: %q, want %q", c.amount, got, c.want)
 		}
 	}

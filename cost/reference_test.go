@@ -53,11 +53,10 @@ func must[T any](v T, err error) func(testing.TB) T {
 func TestPublishedFactors(t *testing.T) {
 	rows(t, "fac-").Each(t, func(t *testing.T, row reftable.Row) {
 		i, n := rate(t, row, "rate"), int(row.Float(t, "years"))
-		f := must(cost.DiscountFactors(i, n))(t)
+		f := must(i.Factors(n))(t)
 		name := row.Input(t, "factor")
 		if name == "P/A*" {
-			s := cost.EscalatingSeries{Discount: i, Escalation: rate(t, row, "escalation"), Years: n}
-			row.Check(t, must(s.PresentFactor())(t))
+			row.Check(t, must(i.Escalating(rate(t, row, "escalation"), n))(t))
 			return
 		}
 		got, ok := map[string]float64{
@@ -98,7 +97,7 @@ func TestPublishedOneLife(t *testing.T) {
 		if row.Quantity == "worth" {
 			row.Check(t, y.PresentWorth)
 			if o := option(t, row); o.Forever && len(o.Events) == 0 {
-				row.Check(t, o.First.InexactFloat64()+o.Upkeep.InexactFloat64()*must(cost.Perpetuity(rate(t, row, "rate"), 1))(t))
+				row.Check(t, o.First.InexactFloat64()+o.Upkeep.InexactFloat64()*must(rate(t, row, "rate").Perpetuity(1))(t))
 			}
 		} else {
 			row.Check(t, y.Annual)
@@ -165,7 +164,7 @@ func TestPublishedRates(t *testing.T) {
 			row.Check(t, 100*float64(must(h.As(cost.Nominal, inflation))(t).Rate))
 			return
 		}
-		f := must(cost.DiscountFactors(inflation, int(row.Float(t, "years"))))(t)
+		f := must(inflation.Factors(int(row.Float(t, "years"))))(t)
 		row.Check(t, row.Float(t, "amount")*f.SinglePresent)
 	})
 	rows(t, "equal-").Each(t, func(t *testing.T, row reftable.Row) {
@@ -246,9 +245,9 @@ func priceOf(t testing.TB, amount string, terms cost.Terms) cost.Estimate {
 
 func TestPublishedMarkups(t *testing.T) {
 	rows(t, "margin-").Each(t, func(t *testing.T, row reftable.Row) {
-		margin := must(cost.MarginOf(money(t, row, "markup")))(t)
+		margin := must(cost.Markup.AsMargin(money(t, row, "markup")))(t)
 		row.Check(t, margin.InexactFloat64())
-		if back := must(cost.MarkupOf(margin))(t); back.Sub(money(t, row, "markup")).Abs().GreaterThan(decimal.New(1, -8)) {
+		if back := must(cost.Margin.AsMarkup(margin))(t); back.Sub(money(t, row, "markup")).Abs().GreaterThan(decimal.New(1, -8)) {
 			t.Errorf("the margin of %s is the markup %s", row.Input(t, "markup"), back)
 		}
 	})
@@ -288,7 +287,7 @@ func TestPublishedRounding(t *testing.T) {
 			weights = append(weights, decimal.RequireFromString(w))
 		}
 		got := "shares"
-		for _, s := range must(cost.Shares(decimal.RequireFromString(row.Input(t, "total")), "USD", weights))(t) {
+		for _, s := range must(cost.Currency("USD").Shares(decimal.RequireFromString(row.Input(t, "total")), weights))(t) {
 			got += " " + s.StringFixed(2)
 		}
 		row.CheckText(t, got)
@@ -325,7 +324,7 @@ func TestPublishedLabour(t *testing.T) {
 		task := cost.Task{Name: row.Input(t, "task"), Quantity: row.Float(t, "quantity"), Unit: cost.Unit(row.Input(t, "unit")), Crew: 2}
 		l := must(task.Line())(t)
 		if row.Quantity == "man-days" {
-			row.Check(t, must(cost.ManDays(l.Quantity))(t))
+			row.Check(t, must(cost.Crew{People: 1, Availability: 1, Hours: 8}.Days(l.Quantity))(t))
 			return
 		}
 		row.Check(t, l.Quantity)
@@ -333,7 +332,7 @@ func TestPublishedLabour(t *testing.T) {
 	})
 	rows(t, "crew-").Each(t, func(t *testing.T, row reftable.Row) {
 		c := cost.Crew{People: int(row.Float(t, "people")), Availability: row.Float(t, "availability"), Hours: row.Float(t, "hours")}
-		row.Check(t, must(c.Days(row.Float(t, "days")))(t))
+		row.Check(t, must(c.Days(8*row.Float(t, "days")))(t))
 	})
 	if got := len(cost.Productivities()); got < 37 {
 		t.Errorf("%d rows of productivity", got)

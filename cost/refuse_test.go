@@ -27,13 +27,13 @@ func TestRefusals(t *testing.T) {
 		err   error
 		field string
 	}{
-		"rate NaN":           {second(cost.DiscountFactors(cost.Rate(nan), 5)), "Rate"},
-		"rate inf":           {second(cost.DiscountFactors(cost.Rate(inf), 5)), "Rate"},
-		"rate -100 %":        {second(cost.DiscountFactors(-1, 5)), "Rate"},
-		"no years":           {second(cost.DiscountFactors(0.03, 0)), "Years"},
-		"201 years":          {second(cost.DiscountFactors(0.03, 201)), "Years"},
-		"series":             {second(cost.EscalatingSeries{Discount: 0.03, Escalation: cost.Rate(nan), Years: 5}.PresentFactor()), "Escalation"},
-		"perpetuity at 0":    {second(cost.Perpetuity(0, 1)), "Rate"},
+		"rate NaN":           {second(cost.Rate(nan).Factors(5)), "Rate"},
+		"rate inf":           {second(cost.Rate(inf).Factors(5)), "Rate"},
+		"rate -100 %":        {second(cost.Rate(-1).Factors(5)), "Rate"},
+		"no years":           {second(cost.Rate(0.03).Factors(0)), "Years"},
+		"201 years":          {second(cost.Rate(0.03).Factors(201)), "Years"},
+		"series":             {second(cost.Rate(0.03).Escalating(cost.Rate(nan), 5)), "Escalation"},
+		"perpetuity at 0":    {second(cost.Rate(0).Perpetuity(1)), "Rate"},
 		"option life 0":      {compare(cost.Option{ID: "o"}, good), "Options[0].Life.Good"},
 		"option life NaN":    {compare(cost.Option{ID: "o", Life: cost.SameLife(nan)}, good), "Options[0].Life.Good"},
 		"lives out of order": {compare(cost.Option{ID: "o", Life: cost.Lives{Good: 1, Usual: 2, Bad: 3}}, good), "Options[0].Life"},
@@ -74,7 +74,7 @@ func TestRefusals(t *testing.T) {
 		"task":               {second(cost.Task{Name: "sing", Unit: "EA", Crew: 1}.Line()), "Name"},
 		"task unit":          {second(cost.Task{Name: "patch", Unit: "LBR", Crew: 1}.Line()), "To"},
 		"crew":               {second(cost.Crew{}.Days(1)), "Crew.People"},
-		"haul weight":        {second(cost.HaulWeight("feathers", 1)), "Material"},
+		"haul weight":        {second(cost.Bulk{Name: "feathers"}.Haul(1)), "Weight"},
 		"unit":               {second(cost.Unit("CY").Per("YDQ")), "From.Unit"},
 		"units apart":        {second(cost.Unit("EA").Per("LH")), "To"},
 		"pump-out":           {second(cost.PumpOut{Gallons: manway.Volume(nan)}.Lines(cost.Band{})), "Gallons"},
@@ -103,9 +103,9 @@ func TestClosedFormsDoNotAllocate(t *testing.T) {
 	parts := []cost.Moments{{Mean: 1, SD: 1}, {Mean: 2, SD: 2}}
 	project := cost.Project{-100, 60, 60}
 	for name, f := range map[string]func() error{
-		"factors":    func() error { return second(cost.DiscountFactors(0.03, 20)) },
-		"series":     func() error { return second(cost.EscalatingSeries{0.03, 0.02, 15}.PresentFactor()) },
-		"perpetuity": func() error { return second(cost.Perpetuity(0.03, 4)) },
+		"factors":    func() error { return second(cost.Rate(0.03).Factors(20)) },
+		"series":     func() error { return second(cost.Rate(0.03).Escalating(0.02, 15)) },
+		"perpetuity": func() error { return second(cost.Rate(0.03).Perpetuity(4)) },
 		"moments":    func() error { return second(r.Moments()) },
 		"three":      func() error { return second(r.ThreePoint()) },
 		"sum":        func() error { return second(cost.SumOf(parts, 0.2)) },

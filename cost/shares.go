@@ -19,7 +19,7 @@ import (
 //
 // Source: the allocation problem in Fowler, Patterns of Enterprise Application
 // Architecture, Money; the rule is the largest remainder of apportionment.
-func Shares(total decimal.Decimal, c Currency, weights []decimal.Decimal) ([]decimal.Decimal, error) {
+func (c Currency) Shares(total decimal.Decimal, weights []decimal.Decimal) ([]decimal.Decimal, error) {
 	var faults manway.InputErrors
 	places, err := c.MinorUnit()
 	faults.Under("", err)

@@ -24,7 +24,7 @@ func TestSharesAddUp(t *testing.T) {
 		if all.IsZero() {
 			continue
 		}
-		list := must(cost.Shares(total, "USD", weights))(t)
+		list := must(cost.Currency("USD").Shares(total, weights))(t)
 		var sum decimal.Decimal
 		for i, s := range list {
 			sum = sum.Add(s)
@@ -47,14 +47,14 @@ func TestSharesAddUp(t *testing.T) {
 func TestSharesRefuse(t *testing.T) {
 	one := []decimal.Decimal{usd(1)}
 	for name, err := range map[string]error{
-		"half a cent":     second(cost.Shares(decimal.New(5, -3), "USD", one)),
-		"negative total":  second(cost.Shares(usd(-1), "USD", one)),
-		"negative weight": second(cost.Shares(usd(1), "USD", []decimal.Decimal{usd(-1), usd(2)})),
-		"no weight":       second(cost.Shares(usd(1), "USD", []decimal.Decimal{usd(0)})),
-		"no weights":      second(cost.Shares(usd(1), "USD", nil)),
-		"no currency":     second(cost.Shares(usd(1), "", one)),
-		"too large":       second(cost.Shares(decimal.New(1, 1_000_000_000), "USD", one)),
-		"too fine":        second(cost.Shares(usd(1), "USD", []decimal.Decimal{decimal.New(1, -1_000_000_000)})),
+		"half a cent":     second(cost.Currency("USD").Shares(decimal.New(5, -3), one)),
+		"negative total":  second(cost.Currency("USD").Shares(usd(-1), one)),
+		"negative weight": second(cost.Currency("USD").Shares(usd(1), []decimal.Decimal{usd(-1), usd(2)})),
+		"no weight":       second(cost.Currency("USD").Shares(usd(1), []decimal.Decimal{usd(0)})),
+		"no weights":      second(cost.Currency("USD").Shares(usd(1), nil)),
+		"no currency":     second(cost.Currency("").Shares(usd(1), one)),
+		"too large":       second(cost.Currency("USD").Shares(decimal.New(1, 1_000_000_000), one)),
+		"too fine":        second(cost.Currency("USD").Shares(usd(1), []decimal.Decimal{decimal.New(1, -1_000_000_000)})),
 	} {
 		if err == nil {
 			t.Errorf("%s was taken", name)

@@ -176,27 +176,36 @@ func (t Terms) profitOf(cost decimal.Decimal) decimal.Decimal {
 	return percentOf(cost, t.ProfitPercent)
 }
 
-// MarkupOf is the markup, in per cent of the cost, that a margin in per cent of
-// the price stands for: g/(1-g), for margins from 0 to below 100 %. MarginOf is
-// the reverse. Source: the usual definitions of trade.
-func MarkupOf(marginPercent decimal.Decimal) (decimal.Decimal, error) {
-	var faults manway.InputErrors
-	if checkPercent(&faults, "MarginPercent", marginPercent, 100) && marginPercent.Equal(hundred) {
-		faults.Add("MarginPercent", "100 %", "below 100 %")
+// AsMarkup is a profit in per cent as a markup on the cost: g/(1-g) for a margin g
+// of 0 to below 100 %, itself for a markup of 0 to 1000 %. Source: the usual
+// definitions of trade.
+func (p Profit) AsMarkup(percent decimal.Decimal) (decimal.Decimal, error) {
+	if err := p.checkPercent(percent); err != nil || p == Markup {
+		return percent, err
 	}
-	if err := faults.Err(); err != nil {
-		return decimal.Decimal{}, err
-	}
-	return marginPercent.Mul(hundred).DivRound(hundred.Sub(marginPercent), 12), nil
+	return percent.Mul(hundred).DivRound(hundred.Sub(percent), 12), nil
 }
 
-// MarginOf is the margin of a markup, both in per cent: m/(1+m), for markups of 0
-// to 1000 %. Source: the usual definitions of trade.
-func MarginOf(markupPercent decimal.Decimal) (decimal.Decimal, error) {
-	var faults manway.InputErrors
-	checkPercent(&faults, "MarkupPercent", markupPercent, 1000)
-	if err := faults.Err(); err != nil {
-		return decimal.Decimal{}, err
+// AsMargin is the reverse, a profit in per cent as a margin of the price: m/(1+m) for
+// a markup m. Source: the usual definitions of trade.
+func (p Profit) AsMargin(percent decimal.Decimal) (decimal.Decimal, error) {
+	if err := p.checkPercent(percent); err != nil || p == Margin {
+		return percent, err
 	}
-	return markupPercent.Mul(hundred).DivRound(hundred.Add(markupPercent), 12), nil
+	return percent.Mul(hundred).DivRound(hundred.Add(percent), 12), nil
+}
+
+func (p Profit) checkPercent(percent decimal.Decimal) error {
+	var faults manway.InputErrors
+	switch p {
+	case Markup:
+		checkPercent(&faults, "Percent", percent, 1000)
+	case Margin:
+		if checkPercent(&faults, "Percent", percent, 100) && percent.Equal(hundred) {
+			faults.Add("Percent", "100 %", "below 100 %")
+		}
+	default:
+		faults.Add("Profit", p.String(), "markup or margin")
+	}
+	return faults.Err()
 }

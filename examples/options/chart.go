@@ -63,7 +63,7 @@ func draw(in *input, out *output) *svg.Drawing {
 		}
 		curve := o.Courses[cost.Usual].Curve
 		end := curve[len(curve)-1]
-		k.Label(k.at(float64(end.Year), end.Paid.InexactFloat64()), svg.Right, fmt.Sprintf("%s %s: %s", marks[i%len(marks)].name, name, cost.MoneyText(end.Paid, c.Horizon.Currency)))
+		k.Label(k.at(float64(end.Year), end.Paid.InexactFloat64()), svg.Right, fmt.Sprintf("%s %s: %s", marks[i%len(marks)].name, name, c.Horizon.Currency.Text(end.Paid)))
 	}
 	return k.Drawing
 }
@@ -73,7 +73,7 @@ func describe(c cost.Comparison) string {
 	s := fmt.Sprintf("Paid in all over %d years.", c.Horizon.Years)
 	for _, o := range c.Options {
 		usual, bad := o.Courses[cost.Usual].Marks, o.Courses[cost.Bad].Marks
-		s += fmt.Sprintf(" %s: %s as usual, %s if things go badly.", o.ID, cost.MoneyText(usual[len(usual)-1].Paid, c.Horizon.Currency), cost.MoneyText(bad[len(bad)-1].Paid, c.Horizon.Currency))
+		s += fmt.Sprintf(" %s: %s as usual, %s if things go badly.", o.ID, c.Horizon.Currency.Text(usual[len(usual)-1].Paid), c.Horizon.Currency.Text(bad[len(bad)-1].Paid))
 	}
 	return s
 }

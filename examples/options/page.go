@@ -29,7 +29,7 @@ type sheet struct {
 }
 
 // Money is an amount with its currency.
-func (s sheet) Money(d decimal.Decimal) string { return cost.MoneyText(d, s.Currency) }
+func (s sheet) Money(d decimal.Decimal) string { return s.Currency.Text(d) }
 
 // PaidBy is the totals by year in one line.
 func (s sheet) PaidBy(marks []cost.Mark) string {

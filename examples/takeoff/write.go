@@ -130,7 +130,7 @@ func writePrice(w io.Writer, out *output) {
 	}
 }
 
-func money(e cost.Estimate, d decimal.Decimal) string { return cost.MoneyText(d, e.Currency) }
+func money(e cost.Estimate, d decimal.Decimal) string { return e.Currency.Text(d) }
 
 // basis is every source of the lines and of the price, each once.
 func basis(out *output) []string {

@@ -75,7 +75,7 @@ func money() []calculation {
 		{"cost.Compare", func() (any, error) {
 			return cost.Compare([]cost.Option{patch, renew}, cost.Horizon{Years: 20, Rate: 5 * cost.Percent, Currency: "USD"})
 		}},
-		{"cost.DiscountFactors", func() (any, error) { return cost.DiscountFactors(3*cost.Percent, 15) }},
+		{"cost.Rate.Factors", func() (any, error) { return (3 * cost.Percent).Factors(15) }},
 		{"cost.Project.InternalRate", of(project.InternalRate)},
 		{"cost.PatchOrReplace", of(cost.PatchOrReplace{Patch: patch.First, Replace: renew.First, ReplaceLife: 20, Rate: 5 * cost.Percent}.Lives)},
 		{"cost.Estimate.Simulate", simulate},
