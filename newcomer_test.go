@@ -32,7 +32,7 @@ func main() {
 	for i := range t.Compartments() {
 		stop.Compartments = append(stop.Compartments, hydraulics.Compartment{Shape: &t.Compartments()[i], State: hydraulics.Opened})
 	}
-	plan, err := hydraulics.PumpOut(stop)
+	plan, err := stop.PumpOut()
 	check(err)
 	cover, err := lid.Lid{Shape: lid.Slab, Length: 24 * manway.Inch, Width: 18 * manway.Inch, Thickness: 4 * manway.Inch}.Weigh()
 	check(err)

@@ -26,7 +26,7 @@ func TestFlipsByHand(t *testing.T) {
 	h := cost.Horizon{Years: 10, Rate: 0.05, Currency: "USD", Unused: cost.NoCredit}
 	ten := cost.SameLife(10)
 	// What a year of upkeep is worth over ten: (P/A, 5 %, 10) = 7.72173.
-	series := must(cost.DiscountFactors(0.05, 10))(t).SeriesPresent
+	series := must(cost.Rate(0.05).Factors(10))(t).SeriesPresent
 	at := func(x float64) string { return fmt.Sprintf("%.6g", x) }
 	internal := func(first float64) cost.Rate { // at which ten payments of 20 are worth it
 		return must(cost.Project{-first, 20, 20, 20, 20, 20, 20, 20, 20, 20, 20}.InternalRate())(t)

@@ -28,14 +28,14 @@ func pipeForms(t testing.TB) map[string]func() error {
 	drain := hydraulics.Drain{Diameter: 4 * manway.Inch, Slope: 0.02, N: 0.013}
 	return map[string]func() error{
 		"WaterAt":        func() error { _, err := hydraulics.WaterAt(sixty); return err },
-		"Atmosphere":     func() error { _, err := hydraulics.Atmosphere(5000 * manway.Foot); return err },
-		"FrictionFactor": func() error { _, err := hydraulics.FrictionFactor(1e5, 1e-4); return err },
+		"Atmosphere":     func() error { _, err := hydraulics.Suction{Altitude: 5000 * manway.Foot}.Atmosphere(); return err },
+		"FrictionFactor": func() error { _, err := rough(1e-4).Friction(1e5); return err },
 		"Hose.AtFlow":    func() error { _, err := hose.AtFlow(200*manway.GallonPerMinute, w); return err },
 		"Hose.AtHead":    func() error { _, err := hose.AtHead(10*manway.Foot, w); return err },
 		"HazenWilliams":  func() error { _, err := rubber.HazenWilliams(200 * manway.GallonPerMinute); return err },
 		"Suction.Pull":   func() error { _, err := suction.Pull(); return err },
 		"VacuumTime": func() error {
-			_, err := hydraulics.VacuumTime(100*manway.CubicFoot, manway.CubicFootPerSecond, 14*manway.PSI, 7*manway.PSI)
+			_, err := hydraulics.Truck{Capacity: 100 * manway.CubicFoot}.VacuumTime(manway.CubicFootPerSecond, 14*manway.PSI, 7*manway.PSI)
 			return err
 		},
 		"Drain.AtDepth": func() error { _, err := drain.AtDepth(2 * manway.Inch); return err },
@@ -45,13 +45,16 @@ func pipeForms(t testing.TB) map[string]func() error {
 			_, err := hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: 0.3}.Head(10 * manway.GallonPerMinute)
 			return err
 		},
-		"Orifice": func() error { _, err := hydraulics.Orifice(manway.SquareInch, manway.Foot, 0.61); return err },
-		"DrainTime": func() error {
-			_, err := hydraulics.DrainTime(20*manway.SquareFoot, manway.SquareInch, 2*manway.Foot, 0, 0.61)
+		"Orifice": func() error {
+			_, err := hydraulics.Orifice{Area: manway.SquareInch, Coefficient: 0.61}.Flow(manway.Foot)
 			return err
 		},
-		"FrancisWeir": func() error { _, err := hydraulics.FrancisWeir(3*manway.Foot, 3*manway.Inch); return err },
-		"VNotch":      func() error { _, err := hydraulics.VNotch(60*manway.Degree, 3*manway.Inch); return err },
+		"DrainTime": func() error {
+			_, err := hydraulics.Orifice{Area: manway.SquareInch, Coefficient: 0.61}.DrainTime(20*manway.SquareFoot, 2*manway.Foot, 0)
+			return err
+		},
+		"FrancisWeir": func() error { _, err := hydraulics.Weir{Crest: 3 * manway.Foot}.Flow(3 * manway.Inch); return err },
+		"VNotch":      func() error { _, err := hydraulics.Weir{Notch: 60 * manway.Degree}.Flow(3 * manway.Inch); return err },
 	}
 }
 
@@ -65,25 +68,24 @@ func tankForms(t testing.TB) map[string]func() error {
 		Runback: hydraulics.Runback{Seen: manway.Yes, Rise: manway.Inch, Over: 10 * manway.Minute}}
 	truck := hydraulics.Truck{Capacity: 2500 * manway.Gallon, Aboard: 300 * manway.Gallon}
 	return map[string]func() error{
-		"Interval":        func() error { _, err := hydraulics.Interval(4, 1100*manway.Gallon); return err },
-		"DerivedInterval": func() error { _, err := hydraulics.DerivedInterval(4, 1100*manway.Gallon); return err },
-		"Household":       func() error { _, err := house.Interval(1100 * manway.Gallon); return err },
+		"Interval":  func() error { _, err := hydraulics.Interval(4, 1100*manway.Gallon); return err },
+		"Household": func() error { _, err := house.Interval(1100 * manway.Gallon); return err },
 		"NextDate": func() error {
-			_, err := hydraulics.NextDate(manway.Date{Year: 2026, Month: 1, Day: 31}, 2.6*manway.Year)
+			_, err := hydraulics.Span{Known: true, Time: 2.6 * manway.Year}.After(manway.Date{Year: 2026, Month: 1, Day: 31})
 			return err
 		},
 		"Rule.Trigger":   func() error { _, err := hydraulics.RuleEPA.Trigger(solids); return err },
 		"Layers":         func() error { _, err := c.Layers(48 * manway.Inch); return err },
-		"Arrival":        func() error { _, err := hydraulics.Arrival(found); return err },
+		"Arrival":        func() error { _, err := found.Arrival(); return err },
 		"Truck.Loads":    func() error { _, err := truck.Loads(3000 * manway.Gallon); return err },
 		"Chamber.Dosing": func() error { _, err := chamber.Dosing(300*manway.GallonPerDay, 0.5); return err },
 		"Drawdown":       func() error { _, err := chamber.Drawdown(6*manway.Inch, 2*manway.Minute, 0); return err },
-		"WetWellVolume": func() error {
-			_, err := hydraulics.WetWellVolume(30*manway.GallonPerMinute, 10*manway.Minute)
+		"Chamber.Starts": func() error {
+			_, err := wetWell(75*manway.Gallon).Starts(30*manway.GallonPerMinute, 10*manway.Minute)
 			return err
 		},
 		"CycleTime": func() error {
-			_, err := hydraulics.CycleTime(75*manway.Gallon, 30*manway.GallonPerMinute, 10*manway.GallonPerMinute)
+			_, err := wetWell(75*manway.Gallon).CycleTime(30*manway.GallonPerMinute, 10*manway.GallonPerMinute)
 			return err
 		},
 		"Retention": func() error {

@@ -117,7 +117,7 @@ const levelTolerance = 1 * manway.Inch
 // tank in two to three days); above it, to the field where water runs back
 // after pumping and to the outlet, filter or baffle where none does. Source:
 // common practice of the trade; EPA design manual for what tees are for.
-func Arrival(f Found) (Finding, error) {
+func (f Found) Arrival() (Finding, error) {
 	if err := f.Validate(); err != nil {
 		return Finding{}, err
 	}

@@ -19,20 +19,20 @@ const (
 // earthRadius is the one that turns height into geopotential height.
 const earthRadius = 6356766
 
-// Atmosphere is the pressure of the standard atmosphere at an altitude z of
+// Atmosphere is the pressure of the standard atmosphere at the altitude z of
 // -1,500 ft to 11,000 m, outside of which it is an error:
 //
 //	p = 101.325 kPa × (1 - 0.0065 H/288.15)^5.25588,  H = z r/(r + z)
 //
 // in metres with r = 6,356,766. The weather moves it by 3 % either way. Source:
 // ISO 2533, sections 2.3 and 2.7.
-func Atmosphere(altitude manway.Length) (manway.Pressure, error) {
+func (s Suction) Atmosphere() (manway.Pressure, error) {
 	var faults manway.InputErrors
-	manway.Within(&faults, "Altitude", altitude, lowestAltitude, highestAltitude)
+	manway.Within(&faults, "Altitude", s.Altitude, lowestAltitude, highestAltitude)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
-	z := float64(altitude)
+	z := float64(s.Altitude)
 	h := z * earthRadius / (earthRadius + z)
 	return manway.Pressure(seaLevelPressure * math.Pow(1-lapseRate*h/seaLevelTemperature, atmosphereExponent)), nil
 }

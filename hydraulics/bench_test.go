@@ -72,7 +72,7 @@ func BenchmarkPumpOut(b *testing.B) {
 	c := twoCompartments(b, lyingTank(b))
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := hydraulics.PumpOut(c); err != nil {
+		if _, err := c.PumpOut(); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -129,34 +129,38 @@ func (c Chamber) Usage(runs int, over manway.Duration, design manway.Flow) (Usag
 	return u, nil
 }
 
-// WetWellVolume is the least working volume between start and stop that keeps
-// a pump from starting more often than once in a time: V = t Q/4, the worst
-// inflow being half the pump's rate.
+// Starts sets the volume that keeps a pump from starting more often than once in a
+// time against that between On and Off: V = t Q/4, the worst inflow being half the
+// pump's rate of 0.1 to 10,000 gal/min. The time is 1 min to a day.
 //
 // Source: EI 11C201, US Army Corps of Engineers, chapter 7.
-func WetWellVolume(pump manway.Flow, cycle manway.Duration) (manway.Volume, error) {
+func (c Chamber) Starts(pump manway.Flow, cycle manway.Duration) (manway.Check, error) {
 	var faults manway.InputErrors
+	c.validate(&faults)
 	manway.Within(&faults, "Pump", pump, 0.1*manway.GallonPerMinute, 10000*manway.GallonPerMinute)
 	manway.Within(&faults, "Cycle", cycle, 1*manway.Minute, 1*manway.Day)
 	if err := faults.Err(); err != nil {
-		return 0, err
+		return manway.Check{}, err
 	}
-	return pump.Times(cycle) / 4, nil
+	return manway.Check{
+		Name: "volume between starts", Kind: manway.KindVolume, Demand: float64(pump.Times(cycle)) / 4, Capacity: float64(c.between(c.Off, c.On)),
+		Source: manway.Citation{Source: usaceWetWell, Place: "chapter 7"},
+	}.Judge(), nil
 }
 
 // CycleTime is the time from one start of the pump to the next at an inflow
-// below its rate: t = V/inflow + V/(pump - inflow).
+// below its rate: t = V/inflow + V/(pump - inflow), V that between On and Off.
 //
 // Source: EI 11C201, US Army Corps of Engineers, chapter 7.
-func CycleTime(volume manway.Volume, pump, inflow manway.Flow) (manway.Duration, error) {
+func (c Chamber) CycleTime(pump, inflow manway.Flow) (manway.Duration, error) {
 	var faults manway.InputErrors
-	manway.Within(&faults, "Volume", volume, 0.1*manway.Gallon, 100000*manway.Gallon)
+	c.validate(&faults)
 	manway.Within(&faults, "Pump", pump, 0.1*manway.GallonPerMinute, 10000*manway.GallonPerMinute)
 	manway.Within(&faults, "Inflow", inflow, 0.01*manway.GallonPerDay, pump*(1-1e-9))
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
-	v := float64(volume)
+	v := float64(c.between(c.Off, c.On))
 	return manway.Duration(v/float64(inflow) + v/float64(pump-inflow)), nil
 }
 

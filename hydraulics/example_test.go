@@ -30,7 +30,7 @@ func ExampleHousehold_Interval() {
 	// Output: 2.6 years, 1.3 to 3.7
 }
 
-func ExamplePumpOut() {
+func ExampleCase_PumpOut() {
 	made, err := tank.New(tank.Spec{
 		Shape:      tank.Box{Length: 8 * manway.Foot, Width: 4 * manway.Foot, Height: 5 * manway.Foot},
 		Partitions: []tank.Partition{{At: 5 * manway.Foot, Thickness: 3 * manway.Inch}},
@@ -40,7 +40,7 @@ func ExamplePumpOut() {
 		return
 	}
 	shape := made.Compartments()
-	plan, err := hydraulics.PumpOut(hydraulics.Case{
+	plan, err := hydraulics.Case{
 		Outlet: 48 * manway.Inch,
 		Compartments: []hydraulics.Compartment{
 			{Name: "front", Shape: &shape[0], State: hydraulics.Opened, Level: manway.Read(48 * manway.Inch),
@@ -49,7 +49,7 @@ func ExamplePumpOut() {
 		},
 		Dividers: []hydraulics.Divider{{Port: manway.Read(24 * manway.Inch)}},
 		Keeps:    []hydraulics.Keep{{Name: "flotation", Judged: true, Level: 10 * manway.Inch}},
-	})
+	}.PumpOut()
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -115,11 +115,11 @@ func ExampleDrain_AtFlow() {
 	// Output: 0.854 ft3/s full, half of it runs at 0.500 of the diameter, self-cleansing true
 }
 
-func ExampleArrival() {
-	f, err := hydraulics.Arrival(hydraulics.Found{
+func ExampleFound_Arrival() {
+	f, err := hydraulics.Found{
 		Outlet: 48 * manway.Inch, Level: manway.Read(53 * manway.Inch), Area: 32 * manway.SquareFoot,
 		Runback: hydraulics.Runback{Seen: manway.Yes, Rise: 2 * manway.Inch, Over: 10 * manway.Minute},
-	})
+	}.Arrival()
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -41,14 +41,14 @@ func ExampleCompartment_Layers() {
 func ExamplePlan_Skipped() {
 	front, rear := frontAndRear()
 	none := manway.Read(0)
-	plan, err := hydraulics.PumpOut(hydraulics.Case{
+	plan, err := hydraulics.Case{
 		Outlet: 48 * manway.Inch,
 		Compartments: []hydraulics.Compartment{
 			{Name: "front", Shape: front, State: hydraulics.Opened, Level: manway.Read(48 * manway.Inch), Sludge: none, Scum: none},
 			{Name: "rear", Shape: rear, Reason: "lid too heavy"},
 		},
 		Dividers: []hydraulics.Divider{{Port: manway.Read(24 * manway.Inch)}},
-	})
+	}.PumpOut()
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -123,29 +123,29 @@ func ExampleTruck_Day() {
 }
 
 // Nebraska's nine tenths.
-func ExampleHoldingTank() {
-	c, err := hydraulics.HoldingTank(1350*manway.Gallon, 2000*manway.Gallon)
+func ExampleSplit_HoldingTank() {
+	c, err := hydraulics.Split{Known: true, Total: 1350 * manway.Gallon}.HoldingTank(2000 * manway.Gallon)
 	use, _ := c.Use()
 	fmt.Printf("use %.2f, %v\n", use, err)
 	// Output: use 0.75, <nil>
 }
 
 // A month after the last day of January ends with February.
-func ExampleNextDate() {
-	d, err := hydraulics.NextDate(manway.Date{Year: 2026, Month: 1, Day: 31}, manway.Year/12)
+func ExampleSpan_After() {
+	d, err := hydraulics.Span{Known: true, Time: manway.Year / 12}.After(manway.Date{Year: 2026, Month: 1, Day: 31})
 	fmt.Println(d, err)
 	// Output: 2026-02-28 <nil>
 }
 
 // Nothing was measured: the household table says 2.6 years, which are 31 whole
 // months.
-func ExampleNextPumpOut() {
+func ExampleMeasured_NextPumpOut() {
 	front, _ := frontAndRear()
 	visit := manway.Date{Year: 2026, Month: 3, Day: 15}
-	f, err := hydraulics.NextPumpOut(hydraulics.Measured{
+	f, err := hydraulics.Measured{
 		Outlet: 48 * manway.Inch, Visit: visit, Rule: hydraulics.RuleEPA,
 		Compartments: []hydraulics.Compartment{{Name: "front", Shape: front, State: hydraulics.Opened, Level: manway.Read(48 * manway.Inch)}},
-	}, hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted}, 1000*manway.Gallon, visit)
+	}.NextPumpOut(hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted}, 1000*manway.Gallon, visit)
 	fmt.Println(f.Method, f.Pumped.Likely, err)
 	// Output: household table 2028-10-15 <nil>
 }

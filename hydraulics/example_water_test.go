@@ -9,8 +9,8 @@ import (
 
 // At a mile above the sea the air carries 28 ft of cold water, less than any pump
 // can lift.
-func ExampleAtmosphere() {
-	air, err := hydraulics.Atmosphere(5280 * manway.Foot)
+func ExampleSuction_Atmosphere() {
+	air, err := hydraulics.Suction{Altitude: 5280 * manway.Foot}.Atmosphere()
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -40,7 +40,7 @@ func ExampleHose_AtFlow() {
 	fmt.Println(loss, err)
 	under, err := hose.AtHead(10*manway.Foot, water)
 	fmt.Println(under.Flow, err)
-	friction, err := hydraulics.FrictionFactor(1e5, 0)
+	friction, err := rough(0).Friction(1e5)
 	fmt.Printf("f %.4f %v\n", friction.Factor, err)
 	// Output:
 	// 9 ft 7 3/4 in <nil>
@@ -51,8 +51,8 @@ func ExampleHose_AtFlow() {
 
 // A pump of 405 ft3/min draws a tank of 750 ft3 from 760 to 150 torr in three
 // minutes.
-func ExampleVacuumTime() {
-	t, err := hydraulics.VacuumTime(750*manway.CubicFoot, 405*manway.CubicFootPerSecond/60, 101325, 101325*150/760.)
+func ExampleTruck_VacuumTime() {
+	t, err := hydraulics.Truck{Capacity: 750 * manway.CubicFoot}.VacuumTime(405*manway.CubicFootPerSecond/60, 101325, 101325*150/760.)
 	fmt.Printf("%.2f min %v\n", t.In(manway.Minute), err)
 	// Output:
 	// 3.00 min <nil>
@@ -73,13 +73,13 @@ func ExampleDrain_AtDepth() {
 // What passes a hole of 1 in2 under a foot of water, a weir and a notch; and how
 // long a tank takes to drain through the hole.
 func ExampleOrifice() {
-	q, err := hydraulics.Orifice(manway.SquareInch, manway.Foot, 0.61)
+	q, err := hydraulics.Orifice{Area: manway.SquareInch, Coefficient: 0.61}.Flow(manway.Foot)
 	fmt.Println(q, err)
-	q, err = hydraulics.FrancisWeir(3*manway.Foot, 3*manway.Inch)
+	q, err = hydraulics.Weir{Crest: 3 * manway.Foot}.Flow(3 * manway.Inch)
 	fmt.Println(q, err)
-	q, err = hydraulics.VNotch(90*manway.Degree, 3*manway.Inch)
+	q, err = hydraulics.Weir{Notch: 90 * manway.Degree}.Flow(3 * manway.Inch)
 	fmt.Println(q, err)
-	t, err := hydraulics.DrainTime(32*manway.SquareFoot, manway.SquareInch, 4*manway.Foot, 0, 0.61)
+	t, err := hydraulics.Orifice{Area: manway.SquareInch, Coefficient: 0.61}.DrainTime(32*manway.SquareFoot, 4*manway.Foot, 0)
 	fmt.Printf("%.1f h %v\n", t.In(manway.Hour), err)
 	h, err := hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: 0.2}.Head(10 * manway.GallonPerMinute)
 	fmt.Println(h.Head, h.Rise, err)
@@ -101,16 +101,16 @@ func ExampleChamber_Dosing() {
 	fmt.Println(fall.Rate, err)
 	use, err := c.Usage(640, 120*manway.Day, 400*manway.GallonPerDay)
 	fmt.Printf("%.0f gal a day, %v %v\n", use.Flow.In(manway.GallonPerDay), use.Check.Status, err)
-	v, err := hydraulics.WetWellVolume(30*manway.GallonPerMinute, 10*manway.Minute)
-	fmt.Println(v, err)
-	cycle, err := hydraulics.CycleTime(v, 30*manway.GallonPerMinute, 15*manway.GallonPerMinute)
+	starts, err := c.Starts(30*manway.GallonPerMinute, 10*manway.Minute)
+	fmt.Println(manway.Volume(starts.Demand), starts.Status, err)
+	cycle, err := c.CycleTime(30*manway.GallonPerMinute, 15*manway.GallonPerMinute)
 	fmt.Println(cycle, err)
 	// Output:
 	// 65.45 gal <nil>
 	// 32.73 gal/min <nil>
 	// 349 gal a day, pass <nil>
-	// 75 gal <nil>
-	// 10 min <nil>
+	// 75 gal fail <nil>
+	// 8.727 min <nil>
 }
 
 // A tank of 1,000 gal a third full of solids holds 300 gal a day for 2.2 days; its
@@ -138,12 +138,9 @@ func ExampleServed_PeruSizing() {
 	model := hydraulics.Accumulations()[2]
 	low, high, err := model.Volume(4, 3*manway.Year)
 	fmt.Println(model.Name, low, high, err)
-	years, err := hydraulics.DerivedInterval(4, 1000*manway.Gallon)
-	fmt.Println(years, err)
 	// Output:
 	// Peru 1463 L <nil>
 	// WHO 1010 L <nil>
 	// Brazil 2035 L <nil>
 	// Ireland, any age 270.4 gal 270.4 gal <nil>
-	// 2.601 yr <nil>
 }

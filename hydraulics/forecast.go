@@ -78,7 +78,7 @@ const measuringError = 1 * manway.Inch
 // or thinner, the other way at the earlier reading, and the last date off by its
 // certainty. Solids pack with time, so that the straight line comes early rather
 // than late (measured in Ireland: Gray 1995). Where nothing was measured or no
-// date is known there is no answer; see [NextPumpOut] for the household table.
+// date is known there is no answer; see [Measured.NextPumpOut] for the household table.
 //
 // Source: practice, the straight line through the measured solids; Gray 1995
 // for how the rate falls with age.
@@ -221,7 +221,7 @@ func (m Measured) after(wait manway.Duration) manway.Date {
 	if wait > 200*manway.Year {
 		return manway.Date{}
 	}
-	d, err := NextDate(m.Visit, wait)
+	d, err := Span{true, wait}.After(m.Visit)
 	if err != nil {
 		return manway.Date{}
 	}
@@ -336,7 +336,7 @@ func (m Measured) validateEarlier(e PastReading) error {
 // that only Pumped has dates then.
 //
 // Source: as [Measured.Forecast] or [Household.Interval].
-func NextPumpOut(m Measured, h Household, clean manway.Volume, from manway.Date) (Forecast, error) {
+func (m Measured) NextPumpOut(h Household, clean manway.Volume, from manway.Date) (Forecast, error) {
 	f, err := m.Forecast()
 	if err != nil || f.Method != NoMethod {
 		return f, err
@@ -358,7 +358,7 @@ func NextPumpOut(m Measured, h Household, clean manway.Volume, from manway.Date)
 		if !end.span.Known {
 			continue
 		}
-		if *end.date, err = NextDate(from, end.span.Time); err != nil {
+		if *end.date, err = end.span.After(from); err != nil {
 			return Forecast{}, err
 		}
 	}

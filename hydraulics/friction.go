@@ -39,9 +39,8 @@ type Friction struct {
 	Iterations int // of the solution of Colebrook's equation
 }
 
-// FrictionFactor solves the friction factor for a Reynolds number of more than
-// 0 to 1e9 and a relative roughness e/D of 0 to 0.05, outside of which it is an
-// error:
+// Friction solves the friction factor for a Reynolds number of more than 0 to 1e9,
+// outside of which it is an error, and the relative roughness e/D of the hose:
 //
 //	Re <= 2000   f = 64/Re
 //	Re >= 4000   1/√f = -2 log10((e/D)/3.7 + 2.51/(Re √f))   (Colebrook)
@@ -51,14 +50,14 @@ type Friction struct {
 // less than 1e-14; three or four iterations do. Between 2000 and 4000 flow is
 // unsteady and the figure is a convention. Source: Colebrook 1939; EPANET 2.2
 // User Manual, chapter 3, for the regimes.
-func FrictionFactor(reynolds, roughness float64) (Friction, error) {
+func (h Hose) Friction(reynolds float64) (Friction, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Reynolds", reynolds, math.SmallestNonzeroFloat64, greatestReynolds)
-	manway.Within(&faults, "Roughness", roughness, 0, greatestRoughness)
+	h.validate(&faults)
 	if err := faults.Err(); err != nil {
 		return Friction{}, err
 	}
-	f := friction(reynolds, roughness)
+	f := friction(reynolds, float64(h.Roughness)/float64(h.Diameter))
 	if math.IsInf(f.Factor, 0) {
 		faults.Add("Reynolds", "a value near 0", "a flow that moves")
 		return Friction{}, faults.Err()
@@ -66,7 +65,7 @@ func FrictionFactor(reynolds, roughness float64) (Friction, error) {
 	return f, nil
 }
 
-// friction is FrictionFactor for checked input.
+// friction is Friction for checked input.
 func friction(re, rough float64) Friction {
 	switch {
 	case re <= laminarReynolds:

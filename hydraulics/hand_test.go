@@ -49,7 +49,7 @@ func TestChamberByHand(t *testing.T) {
 	use, _ := u.Check.Use()
 	figures(t, figure{"flow", u.Flow.In(manway.GallonPerDay), 400}, figure{"a day", u.PerDay, 4}, figure{"use", use, 0.8})
 	// 30 gal, 20 gal/min out, 5 in: 30/5 + 30/15 = 8 min.
-	cycle := reftable.Must[manway.Duration](t)(hydraulics.CycleTime(30*gal, 20*manway.GallonPerMinute, 5*manway.GallonPerMinute))
+	cycle := reftable.Must[manway.Duration](t)(wetWell(30*gal).CycleTime(20*manway.GallonPerMinute, 5*manway.GallonPerMinute))
 	figures(t, figure{"cycle", cycle.In(manway.Minute), 8})
 }
 
@@ -189,7 +189,7 @@ func TestLevelInTheRiser(t *testing.T) {
 		riser bool
 	}{{height, false}, {height + manway.Inch, true}} {
 		c.Compartments[0].Level = manway.Read(d.level)
-		p := reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
+		p := reftable.Must[hydraulics.Plan](t)(c.PumpOut())
 		if got := p.Compartments[0]; got.InRiser != d.riser || !(math.Abs(float64(got.From-height)) <= 1e-12) {
 			t.Errorf("a level of %v under a roof at %v: in the riser %v, from %v", d.level, height, got.InRiser, got.From)
 		}
@@ -200,7 +200,7 @@ func TestLevelInTheRiser(t *testing.T) {
 func TestLimitsOfPumping(t *testing.T) {
 	const gpm = manway.GallonPerMinute
 	cycle := func(pump manway.Flow) error {
-		_, err := hydraulics.CycleTime(manway.Gallon, pump, 0.05*gpm)
+		_, err := wetWell(10*manway.Gallon).CycleTime(pump, 0.05*gpm)
 		return err
 	}
 	limit.Check(t, gpm, cycle, limit.Between("Pump", 0.1*gpm, 10000*gpm))
@@ -212,6 +212,9 @@ func TestLimitsOfPumping(t *testing.T) {
 	c := twoCompartments(t, boxTank(t, 1))
 	c.Dividers = []hydraulics.Divider{{Port: manway.Read(12 * manway.Inch), Judged: true, Difference: manway.Foot}}
 	limit.Check(t, c, hydraulics.Case.Validate, limit.Between("Dividers[0].Difference", 0, 30*manway.Foot), limit.Between("Outlet", 6*manway.Inch, 30*manway.Foot))
-	held := func(v manway.Volume) error { _, err := hydraulics.HoldingTank(0, v); return err }
+	held := func(v manway.Volume) error {
+		_, err := hydraulics.Split{Known: true, Total: 0}.HoldingTank(v)
+		return err
+	}
 	limit.Check(t, 2000*manway.Gallon, held, limit.Between("Capacity", 10*manway.Gallon, 1e6*manway.Gallon))
 }

@@ -125,21 +125,15 @@ func (HoseFlow) Basis() []manway.Citation {
 	return []manway.Citation{{Source: colebrook1939, Place: "equation 10"}, {Source: epanet22, Place: "chapter 3, head loss and minor losses"}}
 }
 
-// Fitting is a loss coefficient K of v²/2g with its source.
-type Fitting struct {
-	Name string
-	K    float64
-}
-
-// Fittings lists the loss coefficients of EPANET 2.2 User Manual, Table 3.3.
-// Other tables give 1.5 for a threaded elbow and 2 for an angle valve.
-func Fittings() []Fitting {
-	return []Fitting{
-		{"globe valve, open", 10}, {"angle valve, open", 5}, {"swing check valve, open", 2.5},
-		{"gate valve, open", 0.2}, {"elbow, short radius", 0.9}, {"elbow, medium radius", 0.8},
-		{"elbow, long radius", 0.6}, {"elbow, 45 degrees", 0.4}, {"closed return bend", 2.2},
-		{"tee, flow through run", 0.6}, {"tee, flow through branch", 1.8},
-		{"square entrance", 0.5}, {"exit", 1.0},
+// Fittings is the loss coefficients K of v²/2g, by name, of EPANET 2.2 User Manual,
+// Table 3.3. Other tables give 1.5 for a threaded elbow and 2 for an angle valve.
+func Fittings() map[string]float64 {
+	return map[string]float64{
+		"globe valve, open": 10, "angle valve, open": 5, "swing check valve, open": 2.5,
+		"gate valve, open": 0.2, "elbow, short radius": 0.9, "elbow, medium radius": 0.8,
+		"elbow, long radius": 0.6, "elbow, 45 degrees": 0.4, "closed return bend": 2.2,
+		"tee, flow through run": 0.6, "tee, flow through branch": 1.8,
+		"square entrance": 0.5, "exit": 1.0,
 	}
 }
 

@@ -16,10 +16,8 @@ func abused(t testing.TB) hostile.Room {
 	suction := hydraulics.Suction{Temperature: sixty, Vacuum: 24 * manway.InchMercury, Lift: 9 * manway.Foot, Hose: hose}
 	return hostile.Room{
 		Funcs: []any{
-			hydraulics.Accumulations, hydraulics.CompareAccumulation, hydraulics.Arrival, hydraulics.Atmosphere, hydraulics.WetWellVolume, hydraulics.CycleTime,
-			hydraulics.FixtureLoad, hydraulics.NextPumpOut, hydraulics.FrictionFactor, hydraulics.Fittings, hydraulics.NextDate, hydraulics.Interval,
-			hydraulics.DerivedInterval, hydraulics.Orifice, hydraulics.DrainTime, hydraulics.FrancisWeir, hydraulics.VNotch, hydraulics.PumpOut,
-			hydraulics.Rules, hydraulics.RuleNamed, hydraulics.HoldingTank, hydraulics.VacuumTime, hydraulics.WaterAt, hydraulics.SeptageWaits, hydraulics.LevelTrend, hydraulics.Basis,
+			hydraulics.Accumulations, hydraulics.CompareAccumulation, hydraulics.FixtureLoad, hydraulics.Fittings, hydraulics.Interval,
+			hydraulics.Rules, hydraulics.WaterAt, hydraulics.SeptageWaits, hydraulics.LevelTrend, hydraulics.Basis,
 		},
 		Seeds: []any{
 			hydraulics.SeptageField{Area: 5 * manway.Acre, Nitrogen: 200, Spread: 20}, hydraulics.SeptageWaits()[0],
@@ -37,6 +35,7 @@ func abused(t testing.TB) hostile.Room {
 			hydraulics.Gauge{Compartment: pumped.Compartments[0], From: 48 * manway.Inch, Before: 0.1, After: 2},
 			hydraulics.Household{People: 4, PeopleKnown: hydraulics.About, Grinder: manway.Yes}, hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: 0.3},
 			hydraulics.Retention{Liquid: 1000 * manway.Gallon, Solids: 300 * manway.Gallon, Average: 300 * manway.GallonPerDay}, hydraulics.Flush, hydraulics.Bath,
+			hydraulics.Split{Known: true, Total: 2}, hydraulics.Orifice{Area: 0.001, Coefficient: 0.61}, hydraulics.Weir{Notch: 60 * manway.Degree}, hydraulics.Span{Known: true, Time: 2 * manway.Year}, manway.Date{Year: 2026, Month: 1, Day: 31},
 			dayRoute(t, lying), hydraulics.RuleEPA,
 			hydraulics.Solids{Outlet: 48 * manway.Inch, DeviceBottom: manway.Read(30 * manway.Inch), Sludge: manway.Read(12 * manway.Inch), Scum: manway.Read(4 * manway.Inch)},
 			hydraulics.Truck{Capacity: 2500 * manway.Gallon, Aboard: 300 * manway.Gallon},
@@ -44,12 +43,12 @@ func abused(t testing.TB) hostile.Room {
 			hydraulics.WaterTest{Area: 30 * manway.SquareFoot, Liquid: 1000 * manway.Gallon, Change: manway.Inch, Over: manway.Day},
 		},
 		Calls: [][]any{
-			{hydraulics.FixtureLoad, 4 * manway.Inch, 1. / 48, 100, true}, {hydraulics.VacuumTime, 100 * manway.CubicFoot, manway.CubicFootPerSecond, 14 * manway.PSI, 7 * manway.PSI},
-			{hydraulics.VNotch, 60 * manway.Degree, 3 * manway.Inch}, {hydraulics.FrancisWeir, 3 * manway.Foot, 3 * manway.Inch}, {hydraulics.FrictionFactor, 1e5, 1e-4},
+			{hydraulics.FixtureLoad, 4 * manway.Inch, 1. / 48, 100, true}, {hydraulics.Truck.VacuumTime, hydraulics.Truck{Capacity: 100 * manway.CubicFoot}, manway.CubicFootPerSecond, 14 * manway.PSI, 7 * manway.PSI},
+			{hydraulics.Weir.Flow, hydraulics.Weir{Notch: 60 * manway.Degree}, 3 * manway.Inch}, {hydraulics.Weir.Flow, hydraulics.Weir{Crest: 3 * manway.Foot}, 3 * manway.Inch}, {hydraulics.Hose.Friction, hose, 1e5},
 			{hydraulics.Served.PeruSizing, hydraulics.Served{People: 4, PerPerson: 1.5e-6, Years: 1}}, {hydraulics.Served.BrazilSizing, hydraulics.Served{People: 4, PerPerson: 1.5e-6, Years: 3}, 1 * manway.LitrePerDay},
 		},
 		Sealed: []any{tank.Tank{}, tank.Compartment{}},
-		Slow:   []string{"Route.Route", "Emptying.Time", "PumpOut"},
+		Slow:   []string{"Route.Route", "Emptying.Time", "Case.PumpOut"},
 	}
 }
 

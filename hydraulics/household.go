@@ -143,27 +143,29 @@ func (h Household) Validate() error {
 	return faults.Err()
 }
 
-// NextDate is the civil date an interval after the last pump-out, in whole
-// months rounded down, at the month's end where the month has no such day; an
-// interval of less than a month is counted in whole days, and is not later than a
-// month. The interval is 0 to
+// After is the civil date of a known time after the last pump-out, in whole months
+// rounded down, at the month's end where the month has no such day; less than a
+// month is counted in whole days, and is not later than a month. The time is 0 to
 // 200 years and the date at most in the year 9000.
 //
 // Source: the civil calendar.
-func NextDate(last manway.Date, interval manway.Duration) (manway.Date, error) {
+func (s Span) After(last manway.Date) (manway.Date, error) {
 	var faults manway.InputErrors
-	last.Within(&faults, "Last")
-	if len(faults) == 0 {
-		manway.Within(&faults, "Last.Year", last.Year, 1, 9000)
+	if !s.Known {
+		faults.Add("Known", "false", "a time that is known")
 	}
-	manway.Within(&faults, "Interval", interval, 0, 200*manway.Year)
+	last.Within(&faults, "Date")
+	if len(faults) == 0 {
+		manway.Within(&faults, "Date.Year", last.Year, 1, 9000)
+	}
+	manway.Within(&faults, "Time", s.Time, 0, 200*manway.Year)
 	if err := faults.Err(); err != nil {
 		return manway.Date{}, err
 	}
 	const slack = 1e-9
-	months := int(math.Floor(interval.In(manway.Month)*(1+slack) + slack))
+	months := int(math.Floor(s.Time.In(manway.Month)*(1+slack) + slack))
 	if months == 0 {
-		day, month := last.AddDays(int(math.Floor(interval.In(manway.Day)*(1+slack)+slack))), last.AddMonths(1)
+		day, month := last.AddDays(int(math.Floor(s.Time.In(manway.Day)*(1+slack)+slack))), last.AddMonths(1)
 		if month.Before(day) { // 30 days after 31 January, which a month later is the end of February
 			return month, nil
 		}

@@ -2,13 +2,11 @@ package hydraulics
 
 import "manway.example/manway"
 
-// SeptageNitrogen is the nitrogen that the federal rule counts on in septage,
-// 0.0026 lb available to a crop in a gallon.
-const SeptageNitrogen = 0.0026 * manway.PoundPerGallon
-
-// What the rules ask of septage that is limed against pathogens and flies, and
-// of the records.
+// What the federal rule counts on in septage, and what the rules ask of septage
+// that is limed against pathogens and flies, and of the records.
 const (
+	SeptageNitrogen = 0.0026 * manway.PoundPerGallon // available to a crop
+
 	LimedPH       = 12.0               // or higher, without more lime
 	LimedTime     = 30 * manway.Minute // at that pH, read at its start and its end
 	PlowedInBy    = 6 * manway.Hour    // where it is spread on top and not limed

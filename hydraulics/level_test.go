@@ -187,11 +187,11 @@ func TestForecast(t *testing.T) {
 	}
 	m.LastKnown = hydraulics.Unknown
 	h := hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Grinder: manway.No, Months: 12}
-	f = reftable.Must[hydraulics.Forecast](t)(hydraulics.NextPumpOut(m, h, 1000*manway.Gallon, m.Visit))
+	f = reftable.Must[hydraulics.Forecast](t)(m.NextPumpOut(h, 1000*manway.Gallon, m.Visit))
 	if f.Method != hydraulics.ByTable || f.Pumped.Likely.String() != "2026-08-01" || !f.Likely.IsZero() {
 		t.Errorf("by the table: %+v", f)
 	}
-	f = reftable.Must[hydraulics.Forecast](t)(hydraulics.NextPumpOut(m, hydraulics.Household{}, 1000*manway.Gallon, m.Visit))
+	f = reftable.Must[hydraulics.Forecast](t)(m.NextPumpOut(hydraulics.Household{}, 1000*manway.Gallon, m.Visit))
 	if f.Method != hydraulics.NoMethod || !f.Likely.IsZero() {
 		t.Errorf("nothing known: %+v", f)
 	}

@@ -25,10 +25,10 @@ func TestLimitsOfPipes(t *testing.T) {
 	water := reftable.Must[hydraulics.Water](t)(hydraulics.WaterAt(sixty))
 	limit.Check(t, sixty, func(x manway.Temperature) error { return refused(hydraulics.WaterAt(x)) },
 		limit.Between("Temperature", manway.Temperature(273.15), 373.15))
-	limit.Check(t, 0, func(x manway.Length) error { return refused(hydraulics.Atmosphere(x)) },
+	limit.Check(t, 0, func(x manway.Length) error { return refused(hydraulics.Suction{Altitude: x}.Atmosphere()) },
 		limit.Between("Altitude", -1500*manway.Foot, 11000*manway.Metre))
 	type moody struct{ Reynolds, Roughness float64 }
-	limit.Check(t, moody{1e5, 1e-4}, func(m moody) error { return refused(hydraulics.FrictionFactor(m.Reynolds, m.Roughness)) },
+	limit.Check(t, moody{1e5, 1e-4}, func(m moody) error { return refused(rough(m.Roughness).Friction(m.Reynolds)) },
 		limit.Above("Reynolds", 0.), limit.AtMost("Reynolds", 1e9), limit.Between("Roughness", 0, 0.05))
 
 	type hosed struct {
@@ -61,12 +61,12 @@ func TestLimitsOfPipes(t *testing.T) {
 	limit.Refuses(t, suction, pull, "Temperature", func(s *hydraulics.Suction) { s.Temperature = 373.1 })
 
 	type pumped struct {
-		Tank         manway.Volume
+		hydraulics.Truck
 		Displacement manway.Flow
 		From, To     manway.Pressure
 	}
-	limit.Check(t, pumped{10, 0.1, 1e5, 5e4}, func(p pumped) error { return refused(hydraulics.VacuumTime(p.Tank, p.Displacement, p.From, p.To)) },
-		limit.Between("Tank", 1e-6*manway.CubicMetre, 10000*manway.CubicMetre),
+	limit.Check(t, pumped{hydraulics.Truck{Capacity: 10}, 0.1, 1e5, 5e4}, func(p pumped) error { return refused(p.VacuumTime(p.Displacement, p.From, p.To)) },
+		limit.Between("Capacity", 10*gallon, 15000*gallon),
 		limit.Between("Displacement", 1e-6*manway.CubicMetrePerSecond, 100*manway.CubicMetrePerSecond),
 		limit.Between("To", 1*manway.Pascal, 200*manway.Kilopascal), limit.Between("From", 50*manway.Kilopascal, 200*manway.Kilopascal))
 }
@@ -98,24 +98,26 @@ func TestLimitsOfDrains(t *testing.T) {
 	limit.Check(t, outlet{hydraulics.Outlet{Diameter: 4 * manway.Inch, Open: 0.3}, 0.001}, func(o outlet) error { return refused(o.Head(o.Flow)) },
 		limit.Between("Diameter", 1*manway.Inch, 24*manway.Inch), limit.Between("Open", 0., 1), limit.Between("Flow", 0, 10*manway.CubicFootPerSecond))
 	type opening struct {
-		Area, Plan, Opening manway.Area
-		Head, From, To      manway.Length
-		Crest               manway.Length
-		Angle               manway.Angle
-		Coefficient         float64
+		hydraulics.Orifice
+		Plan           manway.Area
+		Head, From, To manway.Length
 	}
-	o := opening{0.01, 2, 0.001, 0.1, 1, 0.5, 1, 1, 0.61}
-	limit.Check(t, o, func(o opening) error { return refused(hydraulics.Orifice(o.Area, o.Head, o.Coefficient)) },
+	o := opening{hydraulics.Orifice{Area: 0.01, Coefficient: 0.61}, 2, 0.1, 1, 0.5}
+	limit.Check(t, o, func(o opening) error { return refused(o.Flow(o.Head)) },
 		limit.Between("Area", 0, 100*manway.SquareFoot), limit.Between("Head", 0, 100*manway.Foot), limit.Between("Coefficient", 0.5, 1))
-	limit.Check(t, o, func(o opening) error {
-		return refused(hydraulics.DrainTime(o.Plan, o.Opening, o.From, o.To, o.Coefficient))
-	},
-		limit.Between("Plan", 0.01*manway.SquareFoot, 100000*manway.SquareFoot), limit.Between("Opening", 1e-6*manway.SquareFoot, manway.Area(2)),
+	limit.Check(t, o, func(o opening) error { return refused(o.DrainTime(o.Plan, o.From, o.To)) },
+		limit.Between("Plan", 0.01*manway.SquareFoot, 100000*manway.SquareFoot), limit.Between("Area", 1e-6*manway.SquareFoot, manway.Area(2)),
 		limit.Between("From", 0, 100*manway.Foot), limit.Between("To", 0, manway.Length(1)), limit.Between("Coefficient", 0.5, 1))
-	limit.Check(t, o, func(o opening) error { return refused(hydraulics.FrancisWeir(o.Crest, o.Head)) },
+	type weir struct {
+		hydraulics.Weir
+		Head manway.Length
+	}
+	over := func(w weir) error { return refused(w.Flow(w.Head)) }
+	limit.Check(t, weir{hydraulics.Weir{Crest: 1}, 0.1}, over,
 		limit.Between("Crest", 1*manway.Inch, 100*manway.Foot), limit.Between("Head", 0, manway.Length(0.5)))
-	limit.Check(t, o, func(o opening) error { return refused(hydraulics.VNotch(o.Angle, o.Head)) },
-		limit.Between("Angle", 20*manway.Degree, 100*manway.Degree), limit.Between("Head", 0, 2*manway.Foot))
+	limit.Refuses(t, weir{hydraulics.Weir{Crest: 1}, 0.1}, over, "Notch", func(w *weir) { w.Notch = 1 })
+	limit.Check(t, weir{hydraulics.Weir{Notch: 1}, 0.1}, over,
+		limit.Between("Notch", 20*manway.Degree, 100*manway.Degree), limit.Between("Head", 0, 2*manway.Foot))
 }
 
 // What is in a tank, when it is pumped, and what for.
@@ -140,7 +142,7 @@ func TestLimitsOfSolids(t *testing.T) {
 	limit.Check(t, hydraulics.Solids{Outlet: 48 * manway.Inch, Sludge: manway.Read(1)}, func(s hydraulics.Solids) error { return refused(hydraulics.RuleEPA.Trigger(s)) },
 		limit.Between("Sludge", 0, 48*manway.Inch))
 
-	plan := func(x hydraulics.Case) error { return refused(hydraulics.PumpOut(x)) }
+	plan := func(x hydraulics.Case) error { return refused(x.PumpOut()) }
 	c.Dividers[0] = hydraulics.Divider{Judged: true, Port: manway.Read(1)}
 	c.Keeps = []hydraulics.Keep{{Judged: true}}
 	limit.Check(t, c, plan,
@@ -149,16 +151,18 @@ func TestLimitsOfSolids(t *testing.T) {
 		limit.AtMost("Outlet", mostRoom))
 	limit.Refuses(t, c, plan, "Compartments[0].Shape", func(x *hydraulics.Case) { x.Outlet = 61 * manway.Inch })
 	limit.Check(t, 100*perMin, func(q manway.Flow) error {
-		return refused(reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(c)).AtRate(q))
+		return refused(reftable.Must[hydraulics.Plan](t)(c.PumpOut()).AtRate(q))
 	},
 		limit.Between("Usual", 1*perMin, 10000*perMin))
 	limit.Check(t, hydraulics.Household{}, func(h hydraulics.Household) error {
-		return refused(reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(c)).Skipped(h))
+		return refused(reftable.Must[hydraulics.Plan](t)(c.PumpOut()).Skipped(h))
 	},
 		limit.Between("Bedrooms", 0, 50))
-	type holding struct{ Holds, Capacity manway.Volume }
-	limit.Check(t, holding{2, 3}, func(h holding) error { return refused(hydraulics.HoldingTank(h.Holds, h.Capacity)) },
-		limit.Between("Holds", 0, manway.Volume(6)), limit.Between("Capacity", 10*gallon, 1e6*gallon))
+	type holding struct{ Total, Capacity manway.Volume }
+	limit.Check(t, holding{2, 3}, func(h holding) error {
+		return refused(hydraulics.Split{Known: true, Total: h.Total}.HoldingTank(h.Capacity))
+	},
+		limit.Between("Total", 0, manway.Volume(6)), limit.Between("Capacity", 10*gallon, 1e6*gallon))
 }
 
 // Households, rates and dates.
@@ -171,18 +175,19 @@ func TestLimitsOfIntervals(t *testing.T) {
 	limit.Check(t, rows, func(h house) error { return refused(hydraulics.Interval(h.People, h.Tank)) },
 		limit.Between("People", 1, 10), limit.Between("Tank", 500*gallon, 2500*gallon))
 	limit.Check(t, house{10, 1000 * gallon}, func(h house) error { return refused(hydraulics.Interval(h.People, h.Tank)) }, limit.AtLeast("Tank", 750*gallon))
-	limit.Check(t, rows, func(h house) error { return refused(hydraulics.DerivedInterval(h.People, h.Tank)) }, limit.Between("People", 1, 10))
 	h := hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted, Bedrooms: 3, Months: 12}
 	interval := func(h hydraulics.Household) error { return refused(h.Interval(1000 * gallon)) }
 	limit.Check(t, h, interval, limit.Between("People", 1, 100), limit.Between("Bedrooms", 0, 50), limit.Between("Months", 0, 12),
 		limit.AtMost("PeopleKnown", hydraulics.Counted), limit.AtMost("Grinder", manway.Yes))
 	limit.Refuses(t, h, interval, "PeopleKnown", func(h *hydraulics.Household) { h.PeopleKnown = hydraulics.Unknown })
 	type date struct {
-		Last     manway.Date
-		Interval manway.Duration
+		manway.Date
+		hydraulics.Span
 	}
-	limit.Check(t, date{manway.Date{Year: 2024, Month: 3, Day: 1}, manway.Year}, func(d date) error { return refused(hydraulics.NextDate(d.Last, d.Interval)) },
-		limit.AtMost("Last.Year", 9000), limit.Between("Interval", 0, 200*manway.Year))
+	after := func(d date) error { return refused(d.Span.After(d.Date)) }
+	from := date{manway.Date{Year: 2024, Month: 3, Day: 1}, hydraulics.Span{Known: true, Time: manway.Year}}
+	limit.Check(t, from, after, limit.AtMost("Date.Year", 9000), limit.Between("Time", 0, 200*manway.Year))
+	limit.Refuses(t, from, after, "Known", func(d *date) { d.Known = false })
 	type grown struct {
 		People int
 		Time   manway.Duration
@@ -215,7 +220,7 @@ func TestLimitsOfIntervals(t *testing.T) {
 	limit.Check(t, m, forecast, limit.AtLeast("Outlet", 6*manway.Inch), limit.AtMost("Outlet", mostRoom), limit.Between("DeviceBottom", 0, 48*manway.Inch),
 		limit.Between("Compartments", 1, 4), limit.AtMost("LastKnown", hydraulics.Counted), limit.AtMost("Compartments[0].Scum", 34*manway.Inch))
 	limit.Check(t, m, func(m hydraulics.Measured) error {
-		return refused(hydraulics.NextPumpOut(m, h, 1000*gallon, day(2024)))
+		return refused(m.NextPumpOut(h, 1000*gallon, day(2024)))
 	}, limit.AtLeast("Outlet", 6*manway.Inch))
 	limit.Refuses(t, m, forecast, "Visit", func(m *hydraulics.Measured) { m.Visit.Month = 13 })
 	limit.Refuses(t, m, forecast, "Last", func(m *hydraulics.Measured) { m.Last = day(2025) })
@@ -226,7 +231,7 @@ func TestLimitsOfIntervals(t *testing.T) {
 func TestLimitsOfLevels(t *testing.T) {
 	found := hydraulics.Found{Outlet: 1.2, Inlet: manway.Read(1.3), Level: manway.Read(1.3), Area: 3,
 		Runback: hydraulics.Runback{Seen: manway.Yes, Rise: 0.1, Over: 600}, SincePumped: hydraulics.Span{Known: true, Time: 1e8}}
-	arrival := func(f hydraulics.Found) error { return refused(hydraulics.Arrival(f)) }
+	arrival := func(f hydraulics.Found) error { return refused(f.Arrival()) }
 	limit.Check(t, found, arrival,
 		limit.Between("Outlet", 6*manway.Inch, mostRoom), limit.Between("Inlet", 0, 40*manway.Foot), limit.Between("Level", 0, 60*manway.Foot),
 		limit.Between("Area", 0, 10000*manway.SquareFoot), limit.AtMost("Runback.Seen", manway.Yes), limit.Between("Runback.Rise", 0, 10*manway.Foot),
@@ -314,17 +319,17 @@ func TestLimitsOfTrucksAndChambers(t *testing.T) {
 		limit.Between("Fall", 0, 16*manway.Inch), limit.Between("Over", 1*manway.Second, 1*manway.Day), limit.Between("Inflow", 0, 1000*perMin))
 	limit.Check(t, p, usage, limit.Between("Runs", 0, 1_000_000_000), limit.Between("Over", 1*manway.Hour, 50*manway.Year), limit.Between("Design", 1*perDay, 100000*perDay))
 	type well struct {
-		Volume       manway.Volume
+		hydraulics.Chamber
 		Pump, Inflow manway.Flow
 		Cycle        manway.Duration
 	}
-	w := well{gallon * 75, 30 * perMin, 10 * perMin, 10 * manway.Minute}
-	limit.Check(t, w, func(w well) error { return refused(hydraulics.WetWellVolume(w.Pump, w.Cycle)) },
+	w := well{wetWell(gallon * 75), 30 * perMin, 10 * perMin, 10 * manway.Minute}
+	limit.Check(t, w, func(w well) error { return refused(w.Starts(w.Pump, w.Cycle)) },
 		limit.Between("Pump", 0.1*perMin, 10000*perMin), limit.Between("Cycle", 1*manway.Minute, 1*manway.Day))
-	limit.Check(t, w, func(w well) error { return refused(hydraulics.CycleTime(w.Volume, w.Pump, w.Inflow)) },
-		limit.Between("Volume", 0.1*gallon, 100000*gallon), limit.Between("Inflow", 0.01*perDay, 30*perMin*(1-1e-9)), limit.AtMost("Pump", 10000*perMin))
+	limit.Check(t, w, func(w well) error { return refused(w.CycleTime(w.Pump, w.Inflow)) },
+		limit.Between("Inflow", 0.01*perDay, 30*perMin*(1-1e-9)), limit.AtMost("Pump", 10000*perMin))
 	w.Inflow = 0.05 * perMin
-	limit.Check(t, w, func(w well) error { return refused(hydraulics.CycleTime(w.Volume, w.Pump, w.Inflow)) }, limit.AtLeast("Pump", 0.1*perMin))
+	limit.Check(t, w, func(w well) error { return refused(w.CycleTime(w.Pump, w.Inflow)) }, limit.AtLeast("Pump", 0.1*perMin))
 }
 
 func TestLimitsOfPumpRules(t *testing.T) {

@@ -74,27 +74,7 @@ func nearestRow(gallons float64) int {
 	return best
 }
 
-// The straight line through the household table, fitted by least squares to
-// its cells and rounded: solids of 76.9 gal a person and year grow until a
-// day's flow of 50 gal a person is left.
-const (
-	manclRate    = 76.9 // gal a person and year
-	manclReserve = 50   // gal a person
-)
-
-// DerivedInterval is the straight line behind the household table:
-//
-//	t = (V - 50 gal × N)/(76.9 gal/yr × N)
-//
-// It is derived, not published: the two figures were fitted to the table and
-// meet every cell within 0.1 years. It shows what the table means and is not a
-// way round its ends: the limits are those of [Interval].
-//
-// Source: derived from Mancl 1984.
-func DerivedInterval(people int, tank manway.Volume) (manway.Duration, error) {
-	if _, err := Interval(people, tank); err != nil {
-		return 0, err
-	}
-	n := float64(people)
-	return manway.Duration((tank.In(manway.Gallon)-manclReserve*n)/(manclRate*n)) * manway.Year, nil
-}
+// manclRate is the slope of the straight line through the household table, fitted by
+// least squares to its cells and rounded: solids of 76.9 gal a person and year grow
+// until a day's flow of 50 gal a person is left. It meets every cell within 0.1 years.
+const manclRate = 76.9 // gal a person and year

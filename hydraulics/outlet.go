@@ -119,80 +119,86 @@ func (OutletHead) Basis() []manway.Citation {
 	return []manway.Citation{{Source: maurer2023, Place: "chapter 5, critical flow"}, {Source: manway.Practice, Place: "open share declared on site"}}
 }
 
-// Orifice is the flow through an opening under a head, sharp-edged:
+// Orifice is a sharp-edged opening under water. C is 0.5 to 1: 0.60 to 0.62 sharp,
+// 0.80 a short tube.
+type Orifice struct {
+	Area        manway.Area // up to 100 ft2
+	Coefficient float64     // C
+}
+
+// Flow is the flow through the opening under a head of up to 100 ft:
 //
 //	Q = C A √(2 g h)
 //
-// C is 0.5 to 1: 0.60 to 0.62 sharp, 0.80 a short tube. Area is up to 100 ft2,
-// head up to 100 ft. Of a crack in the ground it is an upper bound: the soil
-// governs.
+// Of a crack in the ground it is an upper bound: the soil governs.
 //
 // Source: Torricelli; the coefficients are those of the usual handbooks.
-func Orifice(area manway.Area, head manway.Length, coefficient float64) (manway.Flow, error) {
+func (o Orifice) Flow(head manway.Length) (manway.Flow, error) {
 	var faults manway.InputErrors
-	manway.Within(&faults, "Area", area, 0, 100*manway.SquareFoot)
+	manway.Within(&faults, "Area", o.Area, 0, 100*manway.SquareFoot)
 	manway.Within(&faults, "Head", head, 0, 100*manway.Foot)
-	manway.Within(&faults, "Coefficient", coefficient, 0.5, 1)
+	manway.Within(&faults, "Coefficient", o.Coefficient, 0.5, 1)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
-	return manway.Flow(coefficient * float64(area) * math.Sqrt(2*g*float64(head))), nil
+	return manway.Flow(o.Coefficient * float64(o.Area) * math.Sqrt(2*g*float64(head))), nil
 }
 
 // DrainTime is how long a vessel of constant plan area takes to fall from one
-// head to another through an opening:
+// head to another through the opening:
 //
 //	t = 2 A/(C a √(2g)) × (√h1 - √h2)
 //
-// Source: Orifice, integrated.
-func DrainTime(plan, opening manway.Area, from, to manway.Length, coefficient float64) (manway.Duration, error) {
+// Source: Flow, integrated.
+func (o Orifice) DrainTime(plan manway.Area, from, to manway.Length) (manway.Duration, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Plan", plan, 0.01*manway.SquareFoot, 100000*manway.SquareFoot)
-	manway.Within(&faults, "Opening", opening, 1e-6*manway.SquareFoot, plan)
+	manway.Within(&faults, "Area", o.Area, 1e-6*manway.SquareFoot, plan)
 	manway.Within(&faults, "From", from, 0, 100*manway.Foot)
 	manway.Within(&faults, "To", to, 0, from)
-	manway.Within(&faults, "Coefficient", coefficient, 0.5, 1)
+	manway.Within(&faults, "Coefficient", o.Coefficient, 0.5, 1)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
-	t := 2 * float64(plan) / (coefficient * float64(opening) * math.Sqrt(2*g)) * (math.Sqrt(float64(from)) - math.Sqrt(float64(to)))
+	t := 2 * float64(plan) / (o.Coefficient * float64(o.Area) * math.Sqrt(2*g)) * (math.Sqrt(float64(from)) - math.Sqrt(float64(to)))
 	return manway.Duration(t), nil
 }
 
-// FrancisWeir is the flow over a sharp-crested rectangular weir with two end
-// contractions:
+// Weir is a sharp-crested weir: a rectangular one by its crest, with two end
+// contractions, or a triangular one by the full angle of its notch.
+type Weir struct {
+	Crest manway.Length // 1 in to 100 ft; 0: a notch
+	Notch manway.Angle  // 20 to 100 degrees; 0: a crest
+}
+
+// Flow is the flow over the weir under a head:
 //
-//	Q = 3.33 (L - 0.2 H) H^1.5, ft3/s and ft
+//	crest  Q = 3.33 (L - 0.2 H) H^1.5, ft3/s and ft    head up to half the crest
+//	notch  Q = 8/15 × 0.584 √(2g) tan(angle/2) h^2.5    head up to 2 ft
 //
-// The head may be up to half the crest, as far as the published tables go;
-// Francis tried it up to a third.
+// Francis tried a head of up to a third of the crest; the published tables go to a
+// half.
 //
-// Source: Francis, Lowell Hydraulic Experiments, 1883.
-func FrancisWeir(crest, head manway.Length) (manway.Flow, error) {
+// Source: Francis, Lowell Hydraulic Experiments, 1883; the usual form of fluid
+// mechanics for the notch.
+func (w Weir) Flow(head manway.Length) (manway.Flow, error) {
 	var faults manway.InputErrors
-	manway.Within(&faults, "Crest", crest, 1*manway.Inch, 100*manway.Foot)
-	manway.Within(&faults, "Head", head, 0, crest/2)
+	if w.Crest != 0 {
+		manway.Absent(&faults, "Notch", w.Notch, "there is a crest")
+		manway.Within(&faults, "Crest", w.Crest, 1*manway.Inch, 100*manway.Foot)
+		manway.Within(&faults, "Head", head, 0, w.Crest/2)
+	} else {
+		manway.Within(&faults, "Notch", w.Notch, 20*manway.Degree, 100*manway.Degree)
+		manway.Within(&faults, "Head", head, 0, 2*manway.Foot)
+	}
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
-	l, h := crest.In(manway.Foot), head.In(manway.Foot)
-	return manway.Flow(3.33*(l-0.2*h)*h*math.Sqrt(h)) * manway.CubicFootPerSecond, nil
-}
-
-// VNotch is the flow over a sharp-crested triangular weir of a full angle of
-// 20 to 100 degrees under a head of 0 to 2 ft:
-//
-//	Q = 8/15 × 0.584 √(2g) tan(angle/2) h^2.5
-//
-// Source: the usual form of fluid mechanics, coefficient 0.584.
-func VNotch(angle manway.Angle, head manway.Length) (manway.Flow, error) {
-	var faults manway.InputErrors
-	manway.Within(&faults, "Angle", angle, 20*manway.Degree, 100*manway.Degree)
-	manway.Within(&faults, "Head", head, 0, 2*manway.Foot)
-	if err := faults.Err(); err != nil {
-		return 0, err
+	if w.Crest != 0 {
+		l, h := w.Crest.In(manway.Foot), head.In(manway.Foot)
+		return manway.Flow(3.33*(l-0.2*h)*h*math.Sqrt(h)) * manway.CubicFootPerSecond, nil
 	}
 	const coefficient = 0.584
 	h := float64(head)
-	return manway.Flow(8. / 15 * coefficient * math.Sqrt(2*g) * math.Tan(float64(angle)/2) * h * h * math.Sqrt(h)), nil
+	return manway.Flow(8. / 15 * coefficient * math.Sqrt(2*g) * math.Tan(float64(w.Notch)/2) * h * h * math.Sqrt(h)), nil
 }

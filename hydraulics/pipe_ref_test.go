@@ -13,6 +13,22 @@ import (
 // quantities maps what a row prints to how it is computed, in SI.
 type quantities map[string]func(testing.TB, reftable.Row) (float64, manway.Kind)
 
+// rough is a hose of a relative roughness.
+func rough(share float64) hydraulics.Hose {
+	return hydraulics.Hose{Diameter: 0.5, Roughness: manway.Length(share) * 0.5}
+}
+
+// wetWell is a chamber with so much between the starts of its pump, 1 ft deep.
+func wetWell(v manway.Volume) hydraulics.Chamber {
+	const deep = manway.Foot
+	return hydraulics.Chamber{Area: manway.Area(float64(v) / float64(deep)), On: deep, Alarm: deep, Top: deep}
+}
+
+// working is the least volume between starts.
+func working(t testing.TB, pump manway.Flow, cycle manway.Duration) manway.Volume {
+	return manway.Volume(reftable.Must[manway.Check](t)(wetWell(75*manway.Gallon).Starts(pump, cycle)).Demand)
+}
+
 // inUnit is x, in SI, in the unit of the row.
 func inUnit(t testing.TB, row reftable.Row, x float64, kind manway.Kind) float64 {
 	t.Helper()
@@ -132,7 +148,7 @@ func circle(t testing.TB, row reftable.Row) (at, full hydraulics.DrainFlow) {
 func TestPipeFigures(t *testing.T) {
 	quantities{
 		"Darcy friction factor": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			f := reftable.Must[hydraulics.Friction](t)(hydraulics.FrictionFactor(row.Float(t, "reynolds"), row.Float(t, "roughness")))
+			f := reftable.Must[hydraulics.Friction](t)(rough(row.Float(t, "roughness")).Friction(row.Float(t, "reynolds")))
 			return f.Factor, manway.Ratio
 		},
 		"loss by Darcy-Weisbach": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
@@ -153,13 +169,11 @@ func TestPipeFigures(t *testing.T) {
 			return float64(reftable.Must[manway.Length](t)(h.HazenWilliams(reftable.In[manway.Flow](t, row, "flow")))), manway.KindLength
 		},
 		"loss coefficient": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			for _, f := range hydraulics.Fittings() {
-				if f.Name == row.Input(t, "fitting") {
-					return f.K, manway.Ratio
-				}
+			k, ok := hydraulics.Fittings()[row.Input(t, "fitting")]
+			if !ok {
+				t.Fatalf("no fitting %s", row.Input(t, "fitting"))
 			}
-			t.Fatalf("no fitting %s", row.Input(t, "fitting"))
-			return 0, 0
+			return k, manway.Ratio
 		},
 	}.run(t)
 }
@@ -220,26 +234,26 @@ func TestDrainFigures(t *testing.T) {
 func TestOpeningFigures(t *testing.T) {
 	quantities{
 		"time to drain": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			d := reftable.Must[manway.Duration](t)(hydraulics.DrainTime(reftable.In[manway.Area](t, row, "plan"), reftable.In[manway.Area](t, row, "opening"), reftable.In[manway.Length](t, row, "from"), reftable.In[manway.Length](t, row, "to"), row.Float(t, "coefficient")))
+			d := reftable.Must[manway.Duration](t)(hydraulics.Orifice{Area: reftable.In[manway.Area](t, row, "opening"), Coefficient: row.Float(t, "coefficient")}.DrainTime(reftable.In[manway.Area](t, row, "plan"), reftable.In[manway.Length](t, row, "from"), reftable.In[manway.Length](t, row, "to")))
 			return float64(d), manway.KindDuration
 		},
 		"flow through an opening": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			q := reftable.Must[manway.Flow](t)(hydraulics.Orifice(reftable.In[manway.Area](t, row, "area"), reftable.In[manway.Length](t, row, "head"), row.Float(t, "coefficient")))
+			q := reftable.Must[manway.Flow](t)(hydraulics.Orifice{Area: reftable.In[manway.Area](t, row, "area"), Coefficient: row.Float(t, "coefficient")}.Flow(reftable.In[manway.Length](t, row, "head")))
 			return float64(q), manway.KindFlow
 		},
 		"leak through a hole": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			d := float64(reftable.In[manway.Length](t, row, "diameter"))
-			q := reftable.Must[manway.Flow](t)(hydraulics.Orifice(manway.Area(math.Pi/4*d*d), reftable.In[manway.Length](t, row, "head"), 0.61))
+			q := reftable.Must[manway.Flow](t)(hydraulics.Orifice{Area: manway.Area(math.Pi / 4 * d * d), Coefficient: 0.61}.Flow(reftable.In[manway.Length](t, row, "head")))
 			return float64(q), manway.KindFlow
 		},
 		"flow over a weir with two end contractions": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
-			q := reftable.Must[manway.Flow](t)(hydraulics.FrancisWeir(reftable.In[manway.Length](t, row, "crest"), reftable.In[manway.Length](t, row, "head")))
+			q := reftable.Must[manway.Flow](t)(hydraulics.Weir{Crest: reftable.In[manway.Length](t, row, "crest")}.Flow(reftable.In[manway.Length](t, row, "head")))
 			return float64(q), manway.KindFlow
 		},
 		"flow over a notch": func(t testing.TB, row reftable.Row) (float64, manway.Kind) {
 			var a manway.Angle
 			row.Read(t, "angle", &a)
-			q := reftable.Must[manway.Flow](t)(hydraulics.VNotch(a, reftable.In[manway.Length](t, row, "head")))
+			q := reftable.Must[manway.Flow](t)(hydraulics.Weir{Notch: a}.Flow(reftable.In[manway.Length](t, row, "head")))
 			return float64(q), manway.KindFlow
 		},
 	}.run(t)

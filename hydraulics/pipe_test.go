@@ -14,11 +14,11 @@ import (
 func TestColebrookResidual(t *testing.T) {
 	most := 0
 	for _, re := range []float64{4000, 4001, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9} {
-		for _, rough := range []float64{0, 1e-6, 1e-4, 1e-3, 0.01, 0.05} {
-			f := reftable.Must[hydraulics.Friction](t)(hydraulics.FrictionFactor(re, rough))
+		for _, share := range []float64{0, 1e-6, 1e-4, 1e-3, 0.01, 0.05} {
+			f := reftable.Must[hydraulics.Friction](t)(rough(share).Friction(re))
 			x := 1 / math.Sqrt(f.Factor)
-			if off := x + 2*math.Log10(rough/3.7+2.51/re*x); !(math.Abs(off) <= 1e-12*x) {
-				t.Errorf("Re %g, e/D %g: off by %g", re, rough, off)
+			if off := x + 2*math.Log10(share/3.7+2.51/re*x); !(math.Abs(off) <= 1e-12*x) {
+				t.Errorf("Re %g, e/D %g: off by %g", re, share, off)
 			}
 			most = max(most, f.Iterations)
 		}
@@ -33,7 +33,7 @@ func TestColebrookResidual(t *testing.T) {
 // slope.
 func TestTransitionIsSmooth(t *testing.T) {
 	factor := func(re float64) float64 {
-		return reftable.Must[hydraulics.Friction](t)(hydraulics.FrictionFactor(re, 0.002)).Factor
+		return reftable.Must[hydraulics.Friction](t)(rough(0.002).Friction(re)).Factor
 	}
 	for _, re := range []float64{2000, 4000} {
 		const h = 0.01

@@ -145,7 +145,7 @@ const workingDifference = 12 * manway.Inch
 // Errors: [manway.InputErrors] with every fault. Source: common practice of
 // the trade; code of practice of NAWT: every compartment through its own
 // manway, not through a cleanout or the baffle.
-func PumpOut(c Case) (Plan, error) {
+func (c Case) PumpOut() (Plan, error) {
 	if err := c.Validate(); err != nil {
 		return Plan{}, err
 	}

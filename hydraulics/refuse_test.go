@@ -81,7 +81,7 @@ func TestRefusals(t *testing.T) {
 	refusals(t, hydraulics.Solids{Outlet: 48 * manway.Inch, DeviceBottom: manway.Read(1), DeviceTop: manway.Read(1.3), Level: manway.Read(1.2), Sludge: manway.Read(0.2), Scum: manway.Read(0.1), Share: hydraulics.Fraction{Known: true, Value: 0.2}},
 		func(s hydraulics.Solids) error { _, err := hydraulics.RuleNebraska.Trigger(s); return err })
 	refusals(t, hydraulics.Found{Outlet: 1.2, Inlet: manway.Read(1.3), Level: manway.Read(1.3), Area: 3, Runback: hydraulics.Runback{Seen: manway.Yes, Rise: 0.1, Over: 600}, SincePumped: hydraulics.Span{Known: true, Time: 1e8}},
-		func(f hydraulics.Found) error { _, err := hydraulics.Arrival(f); return err })
+		func(f hydraulics.Found) error { _, err := f.Arrival(); return err })
 }
 
 // Partitions, compartments and routes name the one that is wrong.
@@ -92,7 +92,7 @@ func TestRefusalsByPath(t *testing.T) {
 	c.Compartments[1].Shape = nil
 	c.Dividers[0] = hydraulics.Divider{Judged: true, Difference: -1}
 	c.Keeps = []hydraulics.Keep{{Judged: true, Level: manway.Length(math.NaN())}}
-	_, err := hydraulics.PumpOut(c)
+	_, err := c.PumpOut()
 	fields(t, err, "Compartments[0].Shape", "Compartments[1].Shape", "Dividers[0].Difference", "Keeps[0].Level")
 	r := dayRoute(t, made)
 	r.Slots[0].Area, r.Outlet.Open, r.Compartments = -1, 2, []*tank.Compartment{r.Compartments[0], nil}

@@ -15,7 +15,7 @@ import (
 // may redo by hand print their working.
 func TestResultsSayWhereTheyComeFrom(t *testing.T) {
 	c := twoCompartments(t, lyingTank(t))
-	plan := reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
+	plan := reftable.Must[hydraulics.Plan](t)(c.PumpOut())
 	house := hydraulics.Household{People: 4, PeopleKnown: hydraulics.Counted}
 	suction := hydraulics.Suction{Temperature: sixty, Vacuum: 24 * manway.InchMercury, Lift: 9 * manway.Foot, Hose: hydraulics.Hose{Diameter: 3 * manway.Inch, Length: 100 * manway.Foot}}
 	pull := reftable.Must[hydraulics.Pull](t)(suction.Pull())
@@ -25,7 +25,7 @@ func TestResultsSayWhereTheyComeFrom(t *testing.T) {
 	interval := reftable.Must[hydraulics.HouseholdInterval](t)(house.Interval(1000 * manway.Gallon))
 	chamber := hydraulics.Chamber{Area: 17.5 * manway.SquareFoot, Off: 10 * manway.Inch, On: 16 * manway.Inch, Alarm: 20 * manway.Inch, Top: 40 * manway.Inch}
 	dosing := reftable.Must[hydraulics.Dosing](t)(chamber.Dosing(300*manway.GallonPerDay, 0.5))
-	finding := reftable.Must[hydraulics.Finding](t)(hydraulics.Arrival(hydraulics.Found{Outlet: 48 * manway.Inch, Level: manway.Read(1), Area: 3, Runback: hydraulics.Runback{Seen: manway.Yes, Rise: 0.1, Over: 60}}))
+	finding := reftable.Must[hydraulics.Finding](t)(hydraulics.Found{Outlet: 48 * manway.Inch, Level: manway.Read(1), Area: 3, Runback: hydraulics.Runback{Seen: manway.Yes, Rise: 0.1, Over: 60}}.Arrival())
 	flow := reftable.Must[hydraulics.DrainFlow](t)(drain.AtDepth(2 * manway.Inch))
 	size := reftable.Must[hydraulics.Sizing](t)(hydraulics.Served{People: 5, PerPerson: 180 * manway.LitrePerDay, Years: 1}.BrazilSizing(manway.LitrePerDay))
 	for name, basis := range map[string][]manway.Citation{
@@ -78,7 +78,7 @@ func TestSkippedCostsYears(t *testing.T) {
 	c := twoCompartments(t, boxTank(t, 1))
 	c.Compartments[1] = hydraulics.Compartment{Name: "rear", Shape: c.Compartments[1].Shape}
 	c.Dividers[0] = hydraulics.Divider{Judged: true, Difference: 5 * manway.Foot}
-	p := reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(c))
+	p := reftable.Must[hydraulics.Plan](t)(c.PumpOut())
 	h := hydraulics.Household{People: 3, PeopleKnown: hydraulics.Counted, Grinder: manway.No, Months: 12}
 	s := reftable.Must[hydraulics.Skipped](t)(p.Skipped(h))
 	front := reftable.Must[manway.Duration](t)(hydraulics.Interval(3, p.Compartments[0].Capacity))
@@ -150,7 +150,10 @@ func TestWaterTest(t *testing.T) {
 	if rising.PerDay != r.PerDay || rising.Checks[0].Status != manway.NotJudged || rising.Checks[1].Status != manway.NotJudged {
 		t.Errorf("a rising level is judged as a loss: %+v", rising.Checks)
 	}
-	h := reftable.Must[manway.Check](t)(hydraulics.HoldingTank(901*manway.Gallon, 1000*manway.Gallon))
+	if c := reftable.Must[manway.Check](t)(hydraulics.Split{}.HoldingTank(1000 * manway.Gallon)); c.Status != manway.NotJudged || c.Reason == "" {
+		t.Errorf("an unknown total: %+v", c)
+	}
+	h := reftable.Must[manway.Check](t)(hydraulics.Split{Known: true, Total: 901 * manway.Gallon}.HoldingTank(1000 * manway.Gallon))
 	if h.Status != manway.Fail {
 		t.Errorf("a holding tank above 90 %%: %v", h.Status)
 	}
@@ -162,7 +165,7 @@ func TestBrief(t *testing.T) {
 	c := twoCompartments(t, boxTank(t, 1))
 	c.Compartments[1] = hydraulics.Compartment{Name: "rear", Shape: c.Compartments[1].Shape, State: hydraulics.CleanoutOnly}
 	c.Keeps = []hydraulics.Keep{{Name: "flotation", Judged: true, Level: 20.3 * manway.Inch, Assumed: manway.AssumedGroundwaterAtGrade | manway.AssumedSoil}, {Name: "walls"}}
-	b := hydraulics.Brief{Plan: reftable.Must[hydraulics.Plan](t)(hydraulics.PumpOut(c)), Lids: []hydraulics.LidFound{{Name: "front", Depth: manway.Read(8 * manway.Inch), Note: "two people"}, {Name: "rear"}}}
+	b := hydraulics.Brief{Plan: reftable.Must[hydraulics.Plan](t)(c.PumpOut()), Lids: []hydraulics.LidFound{{Name: "front", Depth: manway.Read(8 * manway.Inch), Note: "two people"}, {Name: "rear"}}}
 	lines := b.Lines(manway.US)
 	for i, want := range []string{"front, 8 in down (two people); rear, depth not measured", "rear: cleanout only", "lift not reckoned", "DO NOT GO BELOW 1 ft 8 1/2 in above the floor (flotation; groundwater not known, taken at grade; 1 more value not measured); not judged: walls", "room not said"} {
 		if !strings.Contains(lines[i], want) {

@@ -67,7 +67,7 @@ func (s Suction) Pull() (Pull, error) {
 // checked gives the liquid and the air for valid input.
 func (s Suction) checked() (Water, manway.Pressure, error) {
 	var faults manway.InputErrors
-	air, err := Atmosphere(s.Altitude)
+	air, err := s.Atmosphere()
 	faults.Under("", err)
 	w, err := WaterAt(s.Temperature)
 	faults.Under("", err)
@@ -137,20 +137,20 @@ func (p Pull) Working(s Suction, sys manway.System) manway.Working {
 	)
 }
 
-// VacuumTime is how long a pump of steady displacement takes to draw a tight,
-// dry tank from one absolute pressure down to another:
+// VacuumTime is how long a pump of steady displacement takes to draw the room that is
+// left in a tight tank from one absolute pressure down to another:
 //
 //	t = V/S × ln(p0/p1)
 //
 // Source: vacuum practice, a closed form of the gas law.
-func VacuumTime(tank manway.Volume, displacement manway.Flow, from, to manway.Pressure) (manway.Duration, error) {
+func (t Truck) VacuumTime(displacement manway.Flow, from, to manway.Pressure) (manway.Duration, error) {
 	var faults manway.InputErrors
-	manway.Within(&faults, "Tank", tank, 1e-6*manway.CubicMetre, 10000*manway.CubicMetre)
+	faults.Under("", t.Validate())
 	manway.Within(&faults, "Displacement", displacement, 1e-6*manway.CubicMetrePerSecond, 100*manway.CubicMetrePerSecond)
 	manway.Within(&faults, "To", to, 1*manway.Pascal, 200*manway.Kilopascal)
 	manway.Within(&faults, "From", from, to, 200*manway.Kilopascal)
 	if err := faults.Err(); err != nil {
 		return 0, err
 	}
-	return manway.Duration(float64(tank) / float64(displacement) * logRatio(from, to)), nil
+	return manway.Duration(float64(t.Capacity-t.Aboard) / float64(displacement) * logRatio(from, to)), nil
 }

@@ -32,16 +32,6 @@ func Rules() []Rule {
 	return []Rule{RuleEPA, RuleNebraska, RuleElDorado, RuleNorthStPaul, RuleMinnesota, RuleNewHamp, RuleIreland}
 }
 
-// RuleNamed finds a rule by its name.
-func RuleNamed(name string) (Rule, bool) {
-	for _, r := range Rules() {
-		if r.Name == name {
-			return r, true
-		}
-	}
-	return Rule{}, false
-}
-
 // Validate returns the faults of r; the rules of this package have none.
 func (r Rule) Validate() error {
 	var faults manway.InputErrors
@@ -238,17 +228,21 @@ func (s Solids) Validate() error {
 const holdingTankLimit = 0.90
 
 // HoldingTank sets what a holding tank holds against 0.9 of its capacity of 10
-// to 1,000,000 gal.
+// to 1,000,000 gal; where its total is not known it is not judged.
 //
 // Source: Nebraska, fact sheet 12-041.
-func HoldingTank(holds, capacity manway.Volume) (manway.Check, error) {
+func (s Split) HoldingTank(capacity manway.Volume) (manway.Check, error) {
 	var faults manway.InputErrors
 	manway.Within(&faults, "Capacity", capacity, 10*manway.Gallon, 1e6*manway.Gallon)
-	manway.Within(&faults, "Holds", holds, 0, 2*capacity)
+	manway.Within(&faults, "Total", s.Total, 0, 2*capacity)
 	if err := faults.Err(); err != nil {
 		return manway.Check{}, err
 	}
-	return manway.Check{
-		Name: "holding tank", Kind: manway.KindVolume, Demand: float64(holds), Capacity: holdingTankLimit * float64(capacity), Source: RuleNebraska.Source,
-	}.Judge(), nil
+	c := manway.Check{Name: "holding tank", Kind: manway.KindVolume, Capacity: holdingTankLimit * float64(capacity), Source: RuleNebraska.Source}
+	if !s.Known {
+		c.Reason = "not measured: what it holds"
+		return c, nil
+	}
+	c.Demand = float64(s.Total)
+	return c.Judge(), nil
 }

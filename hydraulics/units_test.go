@@ -20,7 +20,7 @@ func TestUnitsAgree(t *testing.T) {
 		us, si float64
 	}{
 		{"interval", float64(reftable.Must[manway.Duration](t)(hydraulics.Interval(4, volume("1100 gal")))), float64(reftable.Must[manway.Duration](t)(hydraulics.Interval(4, volume("4163.9529624 L"))))},
-		{"atmosphere", float64(reftable.Must[manway.Pressure](t)(hydraulics.Atmosphere(length("5280 ft")))), float64(reftable.Must[manway.Pressure](t)(hydraulics.Atmosphere(length("1609.344 m"))))},
+		{"atmosphere", float64(reftable.Must[manway.Pressure](t)(hydraulics.Suction{Altitude: length("5280 ft")}.Atmosphere())), float64(reftable.Must[manway.Pressure](t)(hydraulics.Suction{Altitude: length("1609.344 m")}.Atmosphere()))},
 		{"hose", float64(reftable.Must[hydraulics.HoseFlow](t)(hydraulics.Hose{Diameter: length("3 in"), Length: length("100 ft")}.AtFlow(flow("200 gal/min"), w)).Loss),
 			float64(reftable.Must[hydraulics.HoseFlow](t)(hydraulics.Hose{Diameter: length("76.2 mm"), Length: length("30.48 m")}.AtFlow(flow("757.0823568 L/min"), w)).Loss)},
 		{"drain", float64(reftable.Must[hydraulics.DrainFlow](t)(hydraulics.Drain{Diameter: length("4 in"), Slope: 0.02, N: 0.013}.AtFlow(flow("30 gal/min"))).Depth),

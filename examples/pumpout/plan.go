@@ -51,7 +51,7 @@ func compute(in *input) (output, error) {
 		return output{}, err
 	}
 	var out output
-	if out.brief.Plan, err = hydraulics.PumpOut(c); err != nil {
+	if out.brief.Plan, err = c.PumpOut(); err != nil {
 		return output{}, err
 	}
 	out.brief.People, out.brief.Tools = in.People, in.Tools
@@ -269,7 +269,7 @@ func (o *output) arrive(in *input, c hydraulics.Case) error {
 	if err != nil {
 		return err
 	}
-	o.found, err = hydraulics.Arrival(f)
+	o.found, err = f.Arrival()
 	return err
 }
 
@@ -330,7 +330,7 @@ func (o *output) next(in *input, c hydraulics.Case) error {
 		Outlet: c.Outlet, DeviceBottom: in.DeviceBottom, Compartments: c.Compartments,
 		Last: in.LastPumped, LastKnown: in.LastKnown, Visit: in.Date, Rule: hydraulics.RuleEPA,
 	}
-	o.forecast, err = hydraulics.NextPumpOut(m, in.household(), o.brief.Plan.Clean, in.Date)
+	o.forecast, err = m.NextPumpOut(in.household(), o.brief.Plan.Clean, in.Date)
 	o.dated = err == nil
 	o.cautions |= o.forecast.Cautions
 	return err

@@ -100,7 +100,7 @@ func (v *Visit) pump() error {
 		c.Compartments = append(c.Compartments, in)
 	}
 	var err error
-	if v.Pump.Plan, err = hydraulics.PumpOut(c); err != nil {
+	if v.Pump.Plan, err = c.PumpOut(); err != nil {
 		return err
 	}
 	if s.Truck.Capacity > 0 {
@@ -159,7 +159,7 @@ func (v *Visit) arrive(c hydraulics.Case) error {
 		days := pumped.DaysUntil(v.Survey.Date)
 		found.SincePumped = hydraulics.Span{Known: true, Time: manway.Duration(days) * manway.Day}
 	}
-	v.Pump.Found, err = hydraulics.Arrival(found)
+	v.Pump.Found, err = found.Arrival()
 	return err
 }
 
@@ -209,7 +209,7 @@ func (v *Visit) next(c hydraulics.Case) error {
 		Last: last, LastKnown: known, Visit: v.Survey.Date, Rule: hydraulics.RuleEPA,
 		Earlier: v.Survey.readSince(last, c.Compartments),
 	}
-	if v.Pump.Forecast, err = hydraulics.NextPumpOut(m, household, v.Pump.Clean, v.Survey.Date); err != nil {
+	if v.Pump.Forecast, err = m.NextPumpOut(household, v.Pump.Clean, v.Survey.Date); err != nil {
 		return err
 	}
 	return v.earlierFilling(m)

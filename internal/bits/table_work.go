@@ -45,20 +45,20 @@ func liquids() []calculation {
 	suction := hydraulics.Suction{Altitude: 1000 * foot, Temperature: 288.15 * manway.Kelvin, Vacuum: 20 * manway.InchMercury, Lift: 9 * foot,
 		Hose: hydraulics.Hose{Diameter: 3 * inch, Length: 100 * foot, Fittings: 1.5}}
 	return []calculation{
-		{"hydraulics.PumpOut", with(hydraulics.PumpOut, hydraulics.Case{Outlet: 48 * inch, Compartments: []hydraulics.Compartment{front, rear},
-			Dividers: []hydraulics.Divider{{Port: manway.Read(24 * inch)}}})},
-		{"hydraulics.NextPumpOut", func() (any, error) {
-			return hydraulics.NextPumpOut(hydraulics.Measured{Outlet: 48 * inch, Visit: day, Rule: hydraulics.RuleEPA,
-				Compartments: []hydraulics.Compartment{front}}, house, 1000*manway.Gallon, day)
+		{"hydraulics.Case.PumpOut", of(hydraulics.Case{Outlet: 48 * inch, Compartments: []hydraulics.Compartment{front, rear},
+			Dividers: []hydraulics.Divider{{Port: manway.Read(24 * inch)}}}.PumpOut)},
+		{"hydraulics.Measured.NextPumpOut", func() (any, error) {
+			return hydraulics.Measured{Outlet: 48 * inch, Visit: day, Rule: hydraulics.RuleEPA,
+				Compartments: []hydraulics.Compartment{front}}.NextPumpOut(house, 1000*manway.Gallon, day)
 		}},
 		{"hydraulics.Household.Interval", with(house.Interval, 1000*manway.Gallon)},
 		{"hydraulics.Suction.Pull", of(suction.Pull)},
 		{"hydraulics.Emptying", of(hydraulics.Emptying{Suction: suction, Compartment: front, From: 48 * inch, To: 6 * inch}.Time)},
 		{"hydraulics.Drain.AtFlow", with(hydraulics.Drain{Diameter: 8 * inch, Slope: 0.005, N: 0.013}.AtFlow, 0.4*manway.CubicFootPerSecond)},
-		{"hydraulics.Arrival", with(hydraulics.Arrival, hydraulics.Found{Outlet: 48 * inch, Level: manway.Read(53 * inch), Area: 32 * manway.SquareFoot})},
+		{"hydraulics.Found.Arrival", of(hydraulics.Found{Outlet: 48 * inch, Level: manway.Read(53 * inch), Area: 32 * manway.SquareFoot}.Arrival)},
 		{"hydraulics.Route", of(hydraulics.Route{Compartments: []*tank.Compartment{&parts[0]}, OutletInvert: 48 * inch, Outlet: hydraulics.Outlet{Diameter: 4 * inch, Open: 0.02},
 			Surges: []hydraulics.Surge{hydraulics.Bath.Begin(7 * manway.Hour), hydraulics.Laundry.Begin(7.5 * manway.Hour)}}.Route)},
-		{"hydraulics.FrictionFactor", func() (any, error) { return hydraulics.FrictionFactor(1e5, 1e-3) }},
+		{"hydraulics.Hose.Friction", with(hydraulics.Hose{Diameter: 0.5, Roughness: 5e-4}.Friction, 1e5)},
 	}
 }
 
