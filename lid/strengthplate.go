@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"sync"
 
 	"manway.example/manway"
 	"manway.example/manway/internal/concrete"
@@ -157,11 +158,16 @@ func (j *judge) slabResponse() error {
 // answer of one load case.
 type slabAnswer struct{ moment, sink float64 }
 
+// studies is the memory in which slabs are solved, used again from one to the
+// next: nothing of what it held before counts.
+var studies = sync.Pool{New: func() any { return new(plate.Study) }}
+
 // solve runs the loads, each alone, on three meshes or more. A load alone lets
 // the corners rise further than with the slab's weight on them, which is on the
 // safe side.
 func (j *judge) solve(s *plate.Slab, loads ...[]plate.Load) ([]slabAnswer, error) {
-	var st plate.Study
+	st := studies.Get().(*plate.Study)
+	defer studies.Put(st)
 	if err := st.Run(s, loads); err != nil {
 		return nil, plateFaults(err)
 	}
