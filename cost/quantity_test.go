@@ -2,6 +2,7 @@ package cost_test
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -164,11 +165,11 @@ func TestPublishedSteel(t *testing.T) {
 
 func TestPublishedBulkWeights(t *testing.T) {
 	rows(t, "haul-").Each(t, func(t *testing.T, row reftable.Row) {
-		for _, b := range cost.Bulks() {
-			if b.Name == row.Input(t, "material") {
-				row.Check(t, must(b.Haul(manway.CubicYard))(t).In(manway.Pound))
-			}
+		of := slices.IndexFunc(cost.Bulks(), func(b cost.Bulk) bool { return b.Name == row.Input(t, "material") })
+		if of < 0 {
+			t.Fatal("no such material")
 		}
+		row.Check(t, must(cost.Bulks()[of].Haul(manway.CubicYard))(t).In(manway.Pound))
 	})
 	if got, want := len(cost.Bulks()), len(rows(t, "haul-")); got != want {
 		t.Errorf("%d materials, %d of them published", got, want)
