@@ -105,3 +105,45 @@ func TestNumbersThatAreTaken(t *testing.T) {
 		}
 	}
 }
+
+// How each material is bought, by hand: what is added for waste and laps in per
+// cent, what a pack of it gives (a roll of 14.5 ft, a tube of 10.1 fl oz of 1.8046875
+// in3, 0.0075 ft3 of mix a pound), how much looser it is than in place, and whether
+// it comes whole. What is counted has no waste.
+func TestHowMaterialsAreBought(t *testing.T) {
+	type row struct {
+		waste, pack, bulking float64
+		whole                bool
+	}
+	want := map[string]row{
+		"sealant-strip": {5, 14.5, 0, true}, "sealant-bead": {10, 10.1 * 1.8046875, 0, true}, "cement-plug": {10, 0.375, 0, true}, "repair-mortar": {10, 0.375, 0, true}, "grout": {10, 0.45, 0, true},
+		"concrete": {10, 0.45, 0, true}, "wrap": {10, 0, 0, false}, "gravel": {5, 0, 1.12 / 0.95, false}, "fill": {5, 0, 1.25 / 0.90, false}, "topsoil": {10, 0, 0, false}, "seed": {5, 1, 0, true},
+		"riser-plastic": {0, 1, 0, true}, "ring-concrete": {}, "tank": {},
+	}
+	for _, s := range cost.Supplies() {
+		w, ok := want[s.Code]
+		if !ok {
+			w = row{whole: true} // by the piece
+			if s.Unit != "EA" || s.NetUnit != "EA" {
+				t.Errorf("%s is bought by the %s", s.Code, s.Unit)
+			}
+		}
+		if s.WastePercent != w.waste || math.Abs(s.Pack-w.pack) > 1e-12 || math.Abs(s.Bulking-w.bulking) > 1e-12 || s.Whole != w.whole {
+			t.Errorf("%s: %+v, want %+v", s.Code, s, w)
+		}
+		delete(want, s.Code)
+	}
+	if len(want) > 0 {
+		t.Errorf("not supplied: %v", want)
+	}
+}
+
+// Labour says where its hours come from, with the delay where there is one.
+func TestWhereHoursComeFrom(t *testing.T) {
+	for delay, want := range map[float64]string{0: "54 FTK x 0.05 h", 1: "54 FTK x 0.05 h", 1.5: "54 FTK x 0.05 h x 1.5 delay"} {
+		l := must(cost.Task{Name: "patch", Quantity: 6, Unit: "YDK", Crew: 2, Delay: delay}.Line())(t)
+		if hours := 54 * 0.05 * max(delay, 1); l.From != want || math.Abs(l.Quantity-hours) > 1e-9 || math.Abs(l.Hours()-hours/2) > 1e-9 {
+			t.Errorf("delay %v: %v h from %q, want %q", delay, l.Quantity, l.From, want)
+		}
+	}
+}

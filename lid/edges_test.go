@@ -1,6 +1,7 @@
 package lid
 
 import (
+	"math"
 	"testing"
 
 	"manway.example/manway"
@@ -104,6 +105,16 @@ func TestTwoDecimals(t *testing.T) {
 	for m, want := range map[float64]float64{0.285: 0.29, 0.575: 0.58, 1.005: 1.01, 0.284: 0.28, 0.2849: 0.28, 0.5: 0.5, 0: 0, 1: 1, 0.995: 1} {
 		if got := twoDecimals(m); got != want {
 			t.Errorf("%v is printed as %v, want %v", m, got, want)
+		}
+	}
+}
+
+// Below half the thickness a load spreads as by Westergaard's rule, at it and above
+// it stands as it is: for a thickness of 1 and radii of 0.3, 0.498, 0.5 and 0.502.
+func TestPatchRadiusAtHalfTheThickness(t *testing.T) {
+	for r, want := range map[float64]float64{0.3: math.Sqrt(1.6*0.09+1) - 0.675, 0.498: math.Sqrt(1.6*0.498*0.498+1) - 0.675, 0.5: 0.5, 0.502: 0.502, 2: 2} {
+		if got := patchRadius(r, 1); !close(got, want, 1e-12) {
+			t.Errorf("a radius of %v counts as %v, want %v", r, got, want)
 		}
 	}
 }

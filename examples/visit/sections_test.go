@@ -72,6 +72,10 @@ func TestHoseOfTheTruck(t *testing.T) {
 	if k := float64(h.FittingLoss / h.VelocityHead); math.Abs(k-3) > 1e-9 {
 		t.Errorf("fittings take %v velocity heads, want 3", k)
 	}
+	// A hose of 3 in: what flows, over pi/4 (3 in)^2, is the velocity of that head.
+	if speed := float64(h.Flow) / (math.Pi / 4 * 0.0762 * 0.0762); math.Abs(speed*speed/(2*manway.StandardGravity)/float64(h.VelocityHead)-1) > 1e-9 {
+		t.Errorf("%v flows at a velocity head of %v", h.Flow, h.VelocityHead)
+	}
 	// The truck's inlet is 4 ft over ground 4 ft higher than that at the opening, the
 	// floor 18 + 4 + 60 in below that.
 	if lift := (v.Pump.Pull.Available - v.Pump.Pull.Left).In(manway.Foot); math.Abs(lift-(4+4+82./12)) > 1e-9 {

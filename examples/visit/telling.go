@@ -170,16 +170,15 @@ func (v *Visit) outcomes() []outcome {
 	level := v.Pump.Found.PointsTo.String()
 	list = append(list, outcome{"the level on arrival", 1, level, 0, level})
 	list = append(list, outcome{"to pump", 2, "", float64(v.Pump.Remove), short(v.Pump.Remove.Text(sys))})
-	next, days := v.Pump.Forecast.Pumped.Likely, 0.0
-	if !next.IsZero() {
-		days = float64(v.Survey.Date.DaysUntil(next))
+	due := outcome{what: "the next pump-out", rank: 2, text: "no date"}
+	if next := v.Pump.Forecast.Pumped.Likely; !next.IsZero() {
+		due.value, due.text = float64(v.Survey.Date.DaysUntil(next)), next.String()
 	}
-	text := "no date"
-	if days > 0 {
-		text = next.String()
-	}
-	return append(list, outcome{"the next pump-out", 2, "", days, text})
+	return append(list, due)
 }
+
+// highLevel is a level on arrival, above the outlet, that nobody takes for another.
+const highLevel = 3 * manway.Inch
 
 // questions are the values that nobody measured and that decide something.
 func (v *Visit) questions() (list []question) {
@@ -213,7 +212,7 @@ func (v *Visit) questions() (list []question) {
 		}}})
 	add(!s.arrivalLevel().Taken, question{measure: "the level on arrival",
 		low:  possible{"the level at the outlet", func(s *Survey) { s.Arrival.Level = manway.Read(s.Tank.OutletInvert) }},
-		high: possible{(3 * manway.Inch).Text(s.Units) + " above it", func(s *Survey) { s.Arrival.Level = manway.Read(s.Tank.OutletInvert + 3*manway.Inch) }}})
+		high: possible{highLevel.Text(s.Units) + " above it", func(s *Survey) { s.Arrival.Level = manway.Read(s.Tank.OutletInvert + highLevel) }}})
 	for i, a := range s.Accesses {
 		add(used(v.Accesses[i].Strength.Checks) && !a.Lid.Loss.Taken && a.Lid.Thickness >= 2*manway.Inch,
 			question{measure: "the thickness of the lid of " + a.Name + ", at a worn and at a protected place", lids: true, lid: i + 1,
