@@ -264,3 +264,35 @@ func TestYearsThatAreTaken(t *testing.T) {
 		t.Errorf("compared over %+v", h)
 	}
 }
+
+// Where one stack alone fits it is the one that is weighed, set down and priced: 18
+// in of 6 in rings on joints of 1/2 in are three, 19 1/2 in, and with two in the yard
+// there is none.
+func TestTheOnlyStack(t *testing.T) {
+	_, book := read(t, "rusted-handle.json")
+	s := readText(t, fifteen)
+	for count, want := range map[int]int{3: 1, 2: 0} {
+		s.Rings = []visit.Ring{{Code: "ring-24x6", Height: 6 * manway.Inch, Bore: 20 * manway.Inch, Weight: 100 * manway.Pound, Count: count}}
+		v, _ := page(t, s, book)
+		all := data(t, v)
+		weight, has := number(all, "reach", "accesses", 0, "ring_lb")
+		if got := len(v.Accesses[0].Stacks.Best); got != want || has != (want == 1) || has && math.Abs(weight-300) > 1e-9 {
+			t.Fatalf("%d rings: %d stacks, %v lb", count, got, weight)
+		}
+		rings := 0.0
+		for _, p := range v.Options.Accesses[0].Priced {
+			for _, item := range p.Scope {
+				if item.Code == "ring-24x6" {
+					rings += item.Quantity
+				}
+			}
+		}
+		if (rings > 0) != (want == 1) || math.Mod(rings, 3) != 0 {
+			t.Errorf("%d rings: %v in the scopes", count, rings)
+		}
+		// And it stands on the roof that is screened for it.
+		if known := v.Roof.Change.Known; known && (v.Roof.Change.After > v.Roof.Change.Now) != (want == 1) {
+			t.Errorf("%d rings: the roof carries %v now and %v then", count, v.Roof.Change.Now, v.Roof.Change.After)
+		}
+	}
+}
