@@ -79,3 +79,17 @@ func TestStackInWords(t *testing.T) {
 		t.Errorf("%v", w)
 	}
 }
+
+// What lies on a buried lid, by a square foot of 36 in round (24 + 2 x 6): turf and
+// loose gravel half a minute, pavers and a rooted bed two, bare soil none; asphalt, a
+// slab or a deck is not lifted by hand. Common practice.
+func TestSurfacesByHand(t *testing.T) {
+	area := math.Pi / 4 * 9
+	for s, want := range map[Surface]float64{Turf: 0.5, BareSoil: 0, LooseGravel: 0.5, Pavers: 2, RootedBed: 2, Asphalt: 0, ConcreteSlab: 0, Deck: 0} {
+		u := must(Uncover(Buried{Diameter: 24 * manway.Inch, Surface: s}))
+		near(t, s.String(), float64(u.Minutes/manway.Minute), area*want, 1e-9)
+		if u.NotHand != (s == Asphalt || s == ConcreteSlab || s == Deck) {
+			t.Errorf("%v by hand: %v", s, !u.NotHand)
+		}
+	}
+}

@@ -57,3 +57,38 @@ func TestTolerance(t *testing.T) {
 func weigh(top float64) float64 {
 	return math.Pi * 4 / 12 * (top*top + top*21 + 21*21) / 1728 * 150 * 1.05
 }
+
+// A tolerance of the roof's thickness is followed to the Use of the roof under a
+// person: a thinner roof uses more of what it carries. What is in the tank has nothing to do
+// with it.
+func TestToleranceOfTheRoof(t *testing.T) {
+	b, err := os.ReadFile(filepath.Join(testdata, "sites", "rusted-handle.json"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for was, c := range map[string]struct {
+		is     string
+		path   string
+		moving bool
+	}{
+		`"roof": "4 in"`:                        {`"roof": "4 in ± 1/4 in"`, "tank.roof", true},
+		`"roof_loss": "1/4 in"`:                 {`"roof_loss": "1/4 in ± 1/8 in"`, "tank.roof_loss", true},
+		`"level": "49.5 in", "sludge": "13 in"`: {`"level": "49.5 in", "sludge": "13 in ± 1 in"`, "compartments[0].sludge", false},
+	} {
+		text := strings.Replace(strings.Replace(string(b), was, c.is, 1), `"about 4 in"`, `"4 in"`, 1)
+		v, _ := page(t, readText(t, text), cost.Book{})
+		found := false
+		for _, f := range v.Spreads {
+			if !strings.HasPrefix(f.Key, "roof_") {
+				continue
+			}
+			found = true
+			if c.moving != (f.Drives == c.path) || c.moving && !(f.Low <= f.Value && f.Value < f.High) || !c.moving && (f.Low != f.Value || f.High != f.Value) {
+				t.Errorf("%s: %+v", c.path, f)
+			}
+		}
+		if !found {
+			t.Errorf("%s: the Use of the roof is not followed", c.path)
+		}
+	}
+}
