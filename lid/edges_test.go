@@ -118,3 +118,25 @@ func TestPatchRadiusAtHalfTheThickness(t *testing.T) {
 		}
 	}
 }
+
+// A lid on one leg pulls it straight, whatever lean is said; on two or more two of
+// them carry, each more by 1/cos of its lean; hardware is rated for five times that.
+func TestSlingLegsByHand(t *testing.T) {
+	l := lids["disc"]
+	l.Measured = 100 * manway.Pound
+	for legs := range 5 {
+		for degrees, cos := range map[float64]float64{0: 1, 30: math.Sqrt(3) / 2, 60: 0.5} {
+			m, err := l.Move(MoveCase{Seat: Seat{Fit: OnTop}, Bond: 20 * manway.PoundForce, Slings: Slings{Legs: legs, Lean: manway.Angle(degrees) * manway.Degree}})
+			if err != nil {
+				t.Fatal(err)
+			}
+			want := 120.0
+			if legs > 1 {
+				want = 120 / 2 / cos
+			}
+			if !close(m.SlingLeg.In(manway.PoundForce), want, 1e-9) || !close(m.GearLimit.In(manway.PoundForce), 5*want, 1e-9) {
+				t.Errorf("%d legs at %v degrees: %v and %v, want %v lbf", legs, degrees, m.SlingLeg, m.GearLimit, want)
+			}
+		}
+	}
+}

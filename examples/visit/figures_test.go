@@ -89,6 +89,8 @@ func TestFiguresAreThoseOfTheRooms(t *testing.T) {
 		for i, c := range v.Tank.Compartments() {
 			own, _ := c.Volume(outlet)
 			area, _ := c.Area(outlet)
+			has(float64(i+1), "tank", "compartments", i, "compartment")
+			has(float64(i+1), "pump_out", "compartments", i, "compartment")
 			has(own.In(manway.Gallon), "tank", "compartments", i, "liquid_gal")
 			has(float64(own)/float64(full), "tank", "compartments", i, "share")
 			has(float64(area)*0.0254/0.003785411784, "tank", "compartments", i, "gal_per_in") // square metres by an inch, a gallon of 231 in3

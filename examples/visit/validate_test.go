@@ -88,3 +88,16 @@ func TestReadWithoutOpening(t *testing.T) {
 		}
 	}
 }
+
+// A tank whose length is missing has that one fault; its partitions are told only
+// where they cannot stand.
+func TestPartitionOfAnUnknownLength(t *testing.T) {
+	s := readText(t, fifteen)
+	s.Tank.Length = 0
+	s.Tank.Partitions = []visit.Partition{{At: 40 * manway.Inch, Thickness: 3 * manway.Inch}}
+	var faults manway.InputErrors
+	errors.As(s.Validate(), &faults)
+	if len(faults) != 1 || faults[0].Field != "Tank.Length" {
+		t.Errorf("faults %v", faults)
+	}
+}

@@ -241,3 +241,32 @@ func TestCrewAndCloseOut(t *testing.T) {
 		}
 	}
 }
+
+// What may be in a tank that nobody measured is asked for, from no solids to a third
+// of the depth to the outlet: with that much the visit says what a survey says in
+// which 16 of 48 in were read.
+func TestSolidsThatMayBeThere(t *testing.T) {
+	bare := readText(t, fifteen)
+	bare.Compartments = nil
+	v, _ := page(t, bare, cost.Book{})
+	for _, c := range v.Changes {
+		if c.Measure != "sludge and scum in compartment 1" {
+			continue
+		}
+		at := map[float64]string{0: c.AtLow, 16: c.AtHigh}
+		for sludge, want := range at {
+			s := bare
+			s.Compartments = []visit.Contents{{Level: manway.Read(48 * manway.Inch), Sludge: manway.Read(manway.Length(sludge) * manway.Inch), Scum: manway.Read(0)}}
+			known, _ := page(t, s, cost.Book{})
+			got := map[string]string{"the next pump-out": known.Pump.Forecast.Pumped.Likely.String(), "the level on arrival": known.Pump.Found.PointsTo.String()}[c.What]
+			if got != want {
+				t.Errorf("%v in of sludge: %s %s, the change says %s", sludge, c.What, got, want)
+			}
+		}
+		if c.Low != "no solids" || c.High != "a third of solids" {
+			t.Errorf("%+v", c)
+		}
+		return
+	}
+	t.Errorf("not asked for: %+v", v.Changes)
+}
