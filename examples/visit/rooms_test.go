@@ -75,7 +75,7 @@ func TestRoomsAreAskedByHand(t *testing.T) {
 		Hose: hydraulics.Hose{Diameter: 3 * in, Length: run.Length, Fittings: 3}}.Pull())(t))
 	arrived := hydraulics.Found{Outlet: 48 * in, Inlet: manway.Read(51 * in), Level: manway.Read(49.5 * in), Area: must(v.Tank.Area(48 * in))(t), Runback: hydraulics.Runback{Seen: manway.No},
 		Devices: hydraulics.Devices{Inlet: s.Arrival.Inlet, Outlet: s.Arrival.Outlet, Filter: s.Arrival.Filter}, SincePumped: hydraulics.Span{Known: true, Time: manway.Duration(manway.Date{Year: 2022, Month: 5, Day: 15}.DaysUntil(s.Date)) * manway.Day}}
-	same(t, "arrival", v.Pump.Found, must(hydraulics.Arrival(arrived))(t))
+	same(t, "arrival", v.Pump.Found, must(arrived.Arrival())(t))
 	lines := must(cost.PumpOut{Gallons: v.Pump.Remove, Loads: v.Pump.Loads.Loads, Disposal: true, Hose: run.Length, Covers: []manway.Length{6 * in}}.Lines(cost.Band{Gallons: 1000 * gal, Lids: 1, Cover: ft, Hose: 100 * ft}))(t)
 	price := must(cost.Job{Title: "Pump-out", Lines: cost.Merge(lines), Book: book, On: s.Date, Terms: cost.Terms{Currency: "USD", ValidDays: 30}}.Estimate())(t)
 	if got := v.Options.PumpOut; !got.Total.Equal(price.Total) || got.ValidUntil != price.ValidUntil || len(got.Lines) != len(price.Lines) || price.Total.IsZero() {
