@@ -88,7 +88,7 @@ func TestLimitsOfSpec(t *testing.T) {
 		limit.Above("Partitions[0].Thickness", manway.Length(0)), limit.AtMost("Partitions[0].Thickness", 24*manway.Inch),
 		limit.Between("Partitions[0].Opening", 0, 100*manway.SquareFoot),
 		limit.Between("Partitions[0].Height", manway.Length(0.015), 1.5),
-		limit.Between("Access[0].Compartment", 0, 1), limit.Between("Access[0].Along", manway.Length(0), 3),
+		limit.AtMost("Access", 20), limit.Between("Access[0].Compartment", 0, 1), limit.Between("Access[0].Along", manway.Length(0), 3),
 		limit.Between("Access[0].Across", manway.Length(-0.75), 0.75), limit.Between("Access[0].Diameter", 4*manway.Inch, 10*manway.Foot),
 		limit.Between("Access[1].Length", 4*manway.Inch, 20*manway.Foot), limit.Between("Access[1].Width", 4*manway.Inch, 20*manway.Foot))
 	limit.Refuses(t, spec, newErr, "Shape", func(s *Spec) { s.Shape = nil })

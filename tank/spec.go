@@ -20,7 +20,7 @@ type Spec struct {
 	Partitions []Partition // from the inlet, at most 3
 
 	InletInvert, OutletInvert manway.Length // above the inside of the floor; 0: not known
-	Access                    []Access
+	Access                    []Access      // at most 20
 }
 
 // Partition is a wall across the tank. Its position is measured at the top,
@@ -81,6 +81,7 @@ func (s Spec) validate(faults *manway.InputErrors, inside Shape) {
 	if s.OutletInvert != 0 {
 		manway.Within(faults, "OutletInvert", s.OutletInvert, 0, height)
 	}
+	manway.Within(faults, "Access", len(s.Access), 0, 20)
 	for i, a := range s.Access {
 		var of manway.InputErrors
 		a.validate(&of, inside.Inside(), len(s.Partitions)+1)

@@ -84,11 +84,11 @@ type Slab struct {
 	E                        float64 // modulus of elasticity, Pa
 	Nu                       float64 // Poisson's ratio, 0 <= Nu < 0.5
 
-	Edges    [4]Edge // SideY0, SideX1, SideY1, SideX0
-	Lines    []Line
-	Points   []Point // point supports
-	Openings []Opening
-	Zones    []Zone
+	Edges    [4]Edge   // SideY0, SideX1, SideY1, SideX0
+	Lines    []Line    // at most 20
+	Points   []Point   // point supports, at most 50
+	Openings []Opening // at most 20
+	Zones    []Zone    // at most 20
 
 	// BearingOnly makes simple edges, lines and point supports unable to hold
 	// the slab down: it lifts off them. Clamped edges stay clamped.
@@ -192,6 +192,7 @@ func (s *Slab) Check() error {
 			f.add(fmt.Sprintf("Edges[%d]", i), float64(e), "Simple, Clamped or Free")
 		}
 	}
+	s.checkCounts(&f)
 	if len(f) > 0 {
 		return f
 	}
@@ -214,6 +215,20 @@ func (s *Slab) Check() error {
 		f.under(n, "Zones", i)
 	}
 	return f.err()
+}
+
+// checkCounts bounds the lists: each part asks for a finer mesh.
+func (s *Slab) checkCounts(f *Faults) {
+	for _, list := range [...]struct {
+		field   string
+		n, most int
+	}{
+		{"Lines", len(s.Lines), 20}, {"Points", len(s.Points), 50}, {"Openings", len(s.Openings), 20}, {"Zones", len(s.Zones), 20},
+	} {
+		if list.n > list.most {
+			f.add(list.field, float64(list.n), fmt.Sprintf("at most %d", list.most))
+		}
+	}
 }
 
 func (s *Slab) checkSupports(f *Faults) {
