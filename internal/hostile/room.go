@@ -74,7 +74,7 @@ func (r Room) Test(t *testing.T, cases int) {
 		if os.Getenv("HOSTILE") != "" {
 			fmt.Printf("%-40s %5d cases %5.1f %% %8.0f us\n", c.name, n, 100*float64(taken)/float64(n), float64(time.Since(begun).Microseconds())/float64(n))
 		}
-		if fault := x.sweep(c, n/100); fault != "" {
+		if fault := x.sweep(c, max(n/100, 1)); fault != "" {
 			t.Errorf("%s, one place at a time: %s", c.name, fault)
 		}
 		if few := taken*20 < n; few != (r.Refuse[c.name] != "") {

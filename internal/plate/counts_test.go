@@ -30,6 +30,20 @@ func TestListsAreBounded(t *testing.T) {
 	}
 }
 
+func TestLoadsAndCasesAreBounded(t *testing.T) {
+	slab := Slab{Length: 2.4, Width: 1.5, Thickness: 0.1, E: 25e9, Nu: 0.2}
+	load := Load(Uniform{1e3})
+	if err := slab.CheckLoads(many(200, load)); err != nil {
+		t.Error(err)
+	}
+	checkFault(t, slab.CheckLoads(many(201, load)), "Loads")
+	var st Study
+	if err := st.Run(&slab, many(mostCases, []Load{load})); err != nil {
+		t.Error(err)
+	}
+	checkFault(t, st.Run(&slab, many(mostCases+1, []Load{load})), "Cases")
+}
+
 func many[T any](n int, one T) []T {
 	list := make([]T, n)
 	for i := range list {

@@ -49,6 +49,7 @@ type Ring struct {
 // CheckLoads reports every fault of the loads at once, as Faults.
 func (s *Slab) CheckLoads(loads []Load) error {
 	var f Faults
+	f.atMost("Loads", len(loads), 200)
 	for i, l := range loads {
 		n := len(f)
 		if l == nil {

@@ -192,7 +192,10 @@ func (s *Slab) Check() error {
 			f.add(fmt.Sprintf("Edges[%d]", i), float64(e), "Simple, Clamped or Free")
 		}
 	}
-	s.checkCounts(&f)
+	f.atMost("Lines", len(s.Lines), 20) // each part asks for a finer mesh
+	f.atMost("Points", len(s.Points), 50)
+	f.atMost("Openings", len(s.Openings), 20)
+	f.atMost("Zones", len(s.Zones), 20)
 	if len(f) > 0 {
 		return f
 	}
@@ -217,17 +220,10 @@ func (s *Slab) Check() error {
 	return f.err()
 }
 
-// checkCounts bounds the lists: each part asks for a finer mesh.
-func (s *Slab) checkCounts(f *Faults) {
-	for _, list := range [...]struct {
-		field   string
-		n, most int
-	}{
-		{"Lines", len(s.Lines), 20}, {"Points", len(s.Points), 50}, {"Openings", len(s.Openings), 20}, {"Zones", len(s.Zones), 20},
-	} {
-		if list.n > list.most {
-			f.add(list.field, float64(list.n), fmt.Sprintf("at most %d", list.most))
-		}
+// atMost records a fault where a list is longer than most.
+func (f *Faults) atMost(field string, n, most int) {
+	if n > most {
+		f.add(field, float64(n), fmt.Sprintf("at most %d", most))
 	}
 }
 

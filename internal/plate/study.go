@@ -43,13 +43,20 @@ type MeshStep struct {
 // The scales of the meshes: by each step the number of unknowns about doubles.
 var scales = [...]float64{1.4, 1, 0.7, 0.5, 0.35, 0.25, 0.175}
 
-// Run solves the cases on three meshes, and on finer ones until the last three
-// agree. Errors are those of Factor and Solve.
+// mostCases is how many load cases one study has at most.
+const mostCases = 50
+
+// Run solves up to 50 cases on three meshes, and on finer ones until the last
+// three agree. Errors are those of Factor and Solve.
 func (st *Study) Run(slab *Slab, cases [][]Load) error {
 	st.Converged = false
 	st.Meshes = st.Meshes[:0]
 	if err := slab.Check(); err != nil {
 		return err
+	}
+	var faults Faults
+	if faults.atMost("Cases", len(cases), mostCases); len(faults) > 0 {
+		return faults
 	}
 	for len(st.Cases) < len(cases) {
 		st.Cases = append(st.Cases, Case{})
