@@ -8,6 +8,7 @@ import (
 	"regexp"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 )
 
 const (
@@ -25,6 +26,10 @@ func Text(text string) string {
 	var b strings.Builder
 	for line := range strings.Lines(text) {
 		words, ended := strings.CutSuffix(line, "\n")
+		if len(words) <= Width {
+			b.WriteString(line)
+			continue
+		}
 		b.WriteString(Line(words, under(words)))
 		if ended {
 			b.WriteByte('\n')
@@ -39,27 +44,44 @@ func Line(line string, hang int) string {
 		return line
 	}
 	var b strings.Builder
-	rest := []rune(line)
-	for len(rest) > Width {
-		at := breakAt(rest)
-		next := []rune(strings.TrimLeft(string(rest[at:]), " "))
-		if len(next) == 0 {
+	rest, indent := []rune(line), 0
+	for indent+len(rest) > Width {
+		at := breakAt(rest, indent)
+		end, next := at, at
+		for end > 0 && rest[end-1] == ' ' {
+			end--
+		}
+		for next < len(rest) && rest[next] == ' ' {
+			next++
+		}
+		if next == len(rest) {
 			break
 		}
-		b.WriteString(strings.TrimRight(string(rest[:at]), " ") + "\n")
-		rest = append([]rune(strings.Repeat(" ", hang)), next...)
+		write(&b, indent, rest[:end])
+		b.WriteByte('\n')
+		rest, indent = rest[next:], hang
 	}
-	b.WriteString(string(rest))
+	write(&b, indent, rest)
 	return b.String()
 }
 
-// breakAt is the blank at which a line is broken. Of those within the width it is
-// the last one, but sooner one that ends a clause near the width, and sooner one
-// that parts no figure from its unit unless that leaves half of the line empty.
-// Where there is none it is the first one beyond.
-func breakAt(line []rune) int {
+func write(b *strings.Builder, indent int, line []rune) {
+	for range indent {
+		b.WriteByte(' ')
+	}
+	for _, r := range line {
+		b.WriteRune(r)
+	}
+}
+
+// breakAt is the blank at which a line that stands in by indent columns is
+// broken. Of those within the width it is the last one, but sooner one that ends
+// a clause near the width, and sooner one that parts no figure from its unit
+// unless that leaves half of the line empty. Where there is none it is the first
+// one beyond.
+func breakAt(line []rune, indent int) int {
 	last, whole, clause := 0, 0, 0
-	for i := 1; i < len(line) && (i <= Width || last == 0); i++ {
+	for i := 1; i < len(line) && (indent+i <= Width || last == 0); i++ {
 		if line[i] != ' ' || line[i-1] == ' ' {
 			continue
 		}
@@ -72,9 +94,9 @@ func breakAt(line []rune) int {
 		}
 	}
 	switch {
-	case clause > Width-nearEnd:
+	case indent+clause > Width-nearEnd:
 		return clause
-	case whole > Width/2:
+	case indent+whole > Width/2:
 		return whole
 	case last > 0:
 		return last
@@ -95,15 +117,14 @@ func holds(before, after []rune) bool {
 	return strings.HasPrefix(next, "ft/ft") || strings.HasPrefix(next, "m/m")
 }
 
-var (
-	mark   = regexp.MustCompile(`^ *(?:[-*!?>]|\d{1,2}\.|\(\d{1,2}\)) +`)
-	column = regexp.MustCompile(`^.*\S {2,}`)
-)
+var mark = regexp.MustCompile(`^ *(?:[-*!?>]|\d{1,2}\.|\(\d{1,2}\)) +`)
 
 // under is the column under which what is broken off a line stands.
 func under(line string) int {
-	if table := len([]rune(column.FindString(line))); 0 < table && table <= Width-leastWide {
-		return table
+	if i := strings.LastIndex(line, "  "); i > 0 && strings.TrimLeft(line[:i], " ") != "" {
+		if table := utf8.RuneCountInString(line[:i+2]); table <= Width-leastWide {
+			return table
+		}
 	}
 	if item := mark.FindString(line); item != "" {
 		return len(item)
