@@ -171,7 +171,7 @@ func rotten(c Condition, s Site) string { return spalledSeat(c, s) }
 
 func outOfReach(_ Condition, s Site) string {
 	if s.JointDown.Taken && s.JointDown.Length > armReach*(1+1e-9) {
-		return "the joint is " + s.JointDown.Length.Text(s.Units) + " down: beyond the 2 ft that is reached from grade with the head outside"
+		return "the joint is " + s.JointDown.Length.Text(s.Units) + " down: beyond the " + armReach.Text(s.Units) + " that is reached from grade with the head outside"
 	}
 	return ""
 }
@@ -201,7 +201,7 @@ func mayNotEmpty(_ Condition, s Site) string {
 
 func tightHole(c Condition, _ Site) string {
 	if c.Size.Below(leastEntry) {
-		return "the opening of " + c.Size.Length.Text(c.Units) + " is too small to be pulled out through: less than 24 in"
+		return "the opening of " + c.Size.Length.Text(c.Units) + " is too small to be pulled out through: less than " + leastEntry.Text(c.Units)
 	}
 	return ""
 }

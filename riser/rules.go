@@ -190,7 +190,7 @@ func (f *finder) concrete() {
 		in := manway.Citation{Source: aci224R, Place: "Table 4.1, in soil: 0.012 in"}
 		switch {
 		case w.AtLeast(openCrack):
-			f.add(Cracked, Soon, "a crack is open by 1/8 in or more", practice("1/8 in"))
+			f.add(Cracked, Soon, "a crack is open by "+openCrack.Text(c.Units)+" or more", practice("1/8 in"))
 		case w.AtLeast(crackInSoil):
 			f.add(Cracked, Plan, "a crack is wider than 0.012 in (0.3 mm)", in)
 		default:
@@ -204,9 +204,9 @@ func (f *finder) place() {
 	c := f.c
 	switch {
 	case c.CoverDepth.AtLeast(riserFrom + manway.Millimetre/100):
-		f.add(TooDeep, Plan, "the lid lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than 12 in", manway.Citation{Source: texas285Old, Place: "285.38(d)"})
+		f.add(TooDeep, Plan, "the lid lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than "+riserFrom.Text(c.Units), manway.Citation{Source: texas285Old, Place: "285.38(d)"})
 	case c.CoverDepth.AtLeast(foundWithin + manway.Millimetre/100):
-		f.add(TooDeep, Plan, "the lid lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than 6 in", manway.Citation{Source: carolina130A, Place: "(b)"})
+		f.add(TooDeep, Plan, "the lid lies "+c.CoverDepth.Length.Text(c.Units)+" below grade, deeper than "+foundWithin.Text(c.Units), manway.Citation{Source: carolina130A, Place: "(b)"})
 	}
 	switch {
 	case c.Settled.AtLeast(noticedSinking):
