@@ -10,8 +10,17 @@ import (
 // without a unit; NaN is a fault. It allocates only where there is one.
 func Within[Q ~int | ~float64](faults *InputErrors, field string, v, lo, hi Q) {
 	if !(v >= lo && v <= hi) {
-		faults.Add(field, shown(v), shown(lo)+" to "+shown(hi))
+		faults.Add(field, shown(v), bound(lo)+" to "+bound(hi))
 	}
+}
+
+// bound is a limit as an error shows it. One that is no number comes from another
+// field, which has a fault of its own.
+func bound[Q ~int | ~float64](v Q) string {
+	if !finite(float64(v)) {
+		return "a limit that another field spoils"
+	}
+	return shown(v)
 }
 
 // NotNegative adds a fault unless v is finite and 0 or more.

@@ -94,7 +94,7 @@ func (l Lid) Bend(c BendCase) (Bending, error) {
 	faults.Under("", err)
 	faults.Under("", c.Validate())
 	if c.Span > l.across() {
-		faults.Add("Span", text(c.Span), "at most the lid's width, "+text(l.across()))
+		faults.Add("Span", text(c.Span), "at most the lid's width, "+bound(l.across()))
 	}
 	if c.Long != 0 && (l.Shape.Round() || c.Long > l.Length) {
 		faults.Add("Long", text(c.Long), "0 for a round lid, at most the length of a slab")

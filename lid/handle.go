@@ -90,7 +90,7 @@ func (h Handle) validate(faults *manway.InputErrors, left manway.Length) {
 	if h.AsMade != 0 {
 		manway.Within(faults, "Handle.AsMade", h.AsMade, manway.Inch/8, 2*manway.Inch)
 		if h.Waist > h.AsMade {
-			faults.Add("Handle.Waist", text(h.Waist), "at most AsMade, "+text(h.AsMade))
+			faults.Add("Handle.Waist", text(h.Waist), "at most AsMade, "+bound(h.AsMade))
 		}
 	}
 	manway.Within(faults, "Handle.Legs", h.Legs, 0, 2)
@@ -100,7 +100,7 @@ func (h Handle) validate(faults *manway.InputErrors, left manway.Length) {
 	if h.Embedment != 0 {
 		manway.Within(faults, "Handle.Embedment", h.Embedment, 0.5*manway.Inch, 24*manway.Inch)
 		if h.Embedment > left {
-			faults.Add("Handle.Embedment", text(h.Embedment), "at most the thickness left, "+text(left))
+			faults.Add("Handle.Embedment", text(h.Embedment), "at most the thickness left, "+bound(left))
 		}
 	}
 	manway.Within(faults, "Handle.Edge", h.Edge, 0, mostWidth)

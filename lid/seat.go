@@ -83,7 +83,7 @@ func (s Seat) Validate() error {
 	manway.Within(&faults, "Opening", s.Opening, 0, mostWidth)
 	manway.Within(&faults, "OpeningLong", s.OpeningLong, 0, mostLength)
 	if s.OpeningLong != 0 && s.OpeningLong < s.Opening {
-		faults.Add("OpeningLong", text(s.OpeningLong), "at least the Opening, "+text(s.Opening))
+		faults.Add("OpeningLong", text(s.OpeningLong), "at least the Opening, "+bound(s.Opening))
 	}
 	manway.Within(&faults, "Depth", s.Depth, 0, mostThick)
 	manway.Within(&faults, "Gap", s.Gap, 0, 12*manway.Inch)
@@ -194,7 +194,7 @@ func (s Seat) suits(faults *manway.InputErrors, l Lid) {
 		faults.Add("Seat.Fit", s.Fit.String(), "a stepped plug or slab, not a "+l.Shape.String())
 	}
 	if s.Depth > l.Thickness && s.Fit != LetIn {
-		faults.Add("Seat.Depth", text(s.Depth), "at most the lid's thickness, "+text(l.Thickness))
+		faults.Add("Seat.Depth", text(s.Depth), "at most the lid's thickness, "+bound(l.Thickness))
 	}
 }
 

@@ -119,22 +119,31 @@ func absent(faults *manway.InputErrors, field string, v manway.Length, s Shape) 
 // inside adds a fault unless 0 < v < limit.
 func inside(faults *manway.InputErrors, field string, v, limit manway.Length) {
 	if !(v > 0 && v < limit) {
-		faults.Add(field, text(v), "above 0 and below "+text(limit))
+		faults.Add(field, text(v), "above 0 and below "+bound(limit))
 	}
 }
 
 // below adds a fault unless 0 <= v < limit.
 func below(faults *manway.InputErrors, field string, v, limit manway.Length) {
 	if !(v >= 0 && (v < limit || v == 0)) {
-		faults.Add(field, text(v), "0 or more and below "+text(limit))
+		faults.Add(field, text(v), "0 or more and below "+bound(limit))
 	}
 }
 
 // upTo adds a fault unless 0 < v <= limit.
 func upTo(faults *manway.InputErrors, field string, v, limit manway.Length) {
 	if !(v > 0 && v <= limit) {
-		faults.Add(field, text(v), "above 0 and at most "+text(limit))
+		faults.Add(field, text(v), "above 0 and at most "+bound(limit))
 	}
+}
+
+// bound is a limit as an error shows it. One that is no number comes from another
+// field, which has a fault of its own.
+func bound(v manway.Length) string {
+	if x := float64(v); math.IsNaN(x) || math.IsInf(x, 0) {
+		return "a limit that another field spoils"
+	}
+	return v.String()
 }
 
 // text is v as an error shows it.
