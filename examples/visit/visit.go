@@ -69,7 +69,9 @@ func (v *Visit) foresee(prices cost.Book) error {
 		func() error { v.tell(); return nil },
 		func() (err error) { moves, err = v.follow(prices); return err },
 	)
-	v.spread(moves)
+	if err == nil {
+		v.spread(moves)
+	}
 	return err
 }
 

@@ -36,8 +36,8 @@ func packageOf(f reflect.Value) string {
 // limit is the longest that one call may take.
 const limit = time.Second
 
-// try makes one call, or the same twice. It gives what is wrong
-// with it, and whether the arguments were taken.
+// try makes one call, or the same twice. It gives what is wrong with it, and
+// whether the arguments were taken.
 func (r *room) try(c *call, args []reflect.Value, again bool) (fault string, taken bool) {
 	before := cloneAll(args)
 	defer func() {
